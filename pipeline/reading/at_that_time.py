@@ -31,9 +31,11 @@ _DAYS_BACK = 3  # sentences back to the time that "that day" means
 _DID_IT = Sayings(
     "did it", "done it", "did that", "done that", "did the same", "done the same", "did this", "done this",
     "been through it", "been through this", "went through it", "went through this", "happened",
+    "had the same",
 )  # fmt: skip
 _THE_HORSE = frozenset({
     "he", "she", "it", "that", "this", "'s", "'d", "has", "had", "and", "but", "also", "already", "the", "same", "only",
+    "thing",
 })  # fmt: skip
 _NEAR = 2  # sentences back to what was done again
 _WHAT_HE_HAD = Sayings(*(
@@ -221,7 +223,9 @@ def _done_before(talk: Talk, sentence: list[Segment]) -> None:
     """ "He's foundered. He did it once before, two springs back": what was just told of, then as well."""
     for segment in sentence:
         at = next((at for at, _ in _DID_IT.within(talk.words, segment.start, segment.end)), None)
-        if at is None or segment.drafts or not set(talk.words[segment.start : at]) <= _THE_HORSE:
+        if at is None or not set(talk.words[segment.start : at]) <= _THE_HORSE or _told_behind(talk, sentence, segment):
+            continue
+        if segment.drafts:
             continue
         timed = any(s.having("times", "history") for s in sentence if 0 <= s.index - segment.index <= 1)
         told = _found_last(talk, segment) if timed or talk.words[segment.end - 1] == "before" else None
@@ -229,6 +233,19 @@ def _done_before(talk: Talk, sentence: list[Segment]) -> None:
             then = replace(told, segment=segment, start=at, end=segment.end, severity=None, zone=None, evidence={at})
             then.status, then.rules = Status.HISTORY, ["it: the finding before"]
             segment.draft(then)
+
+
+def _told_behind(talk: Talk, sentence: list[Segment], cue: Segment) -> bool:
+    """ "She did this two years ago in the left hind too, a toe crack": what it was, of then; "too" copies nothing."""
+    then = cue.having("times", "history") or "before" in talk.words[cue.start : cue.end]
+    behind = [s for s in sentence if s.index > cue.index and s.drafts]
+    if not then or not behind or behind[0].drafts[0].slot != "finding" or any(s.present for s in behind):
+        return False
+    for draft in cue.drafts:
+        draft.drop("it: what is told behind")
+    for draft in behind[0].drafts:
+        recall_one(draft)
+    return True
 
 
 def _found_last(talk: Talk, segment: Segment) -> Draft | None:

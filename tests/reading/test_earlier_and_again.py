@@ -186,6 +186,35 @@ test_since_then = reads(
     ]
 )
 
+test_did_this_before_told_behind = reads(
+    [
+        (
+            "Reset the hinds, they're plain. She did this two years ago in the left hind too, a toe crack, bad one.",
+            ["LH finding crack history @toe ~severe", "LH+RH shoe_type plain", "LH+RH work reset"],
+        ),
+        (
+            "Quarter crack in the right front. She did this last year in the left front, a toe crack.",
+            ["LF finding crack history @toe", "RF finding crack @quarter"],
+        ),
+        (
+            "Abscess in the right front. He had the same two winters ago in the left hind, an abscess.",
+            ["LH finding abscess history", "RF finding abscess"],
+        ),
+        (
+            "Bruise in the right front. He's done this before in the left front, a bruise at the toe.",
+            ["LF finding bruise history @toe", "RF finding bruise"],
+        ),
+        (
+            "Reset the hinds. Same thing happened last spring in the left hind, a corn.",
+            ["LH finding corn history", "LH+RH work reset"],
+        ),
+        (
+            "Trimmed. Left hind was sore last year, and now a toe crack there.",
+            ["LF+RF+LH+RH work trim", "LH finding crack @toe"],
+        ),
+    ]
+)
+
 test_done_once_before = reads(
     [
         (
