@@ -6,7 +6,7 @@ ANIMALS = frozenset(
     [
         "dog", "dogs", "cat", "pup", "puppy", "bitch", "terrier", "collie", "sheepdog", "goat", "donkey", "rooster",
         "hen", "kelpie", "heeler", "spaniel", "lurcher", "labrador", "lab", "parrot", "pig", "sheep", "lamb", "calf",
-        "cow", "bull", "mouse", "kitten",
+        "cow", "bull", "mouse", "kitten", "helper", "apprentice", "groom",
     ]
 )  # fmt: skip
 # "Paint gelding" and "bay mare" describe a horse, also where a recogniser writes them large.

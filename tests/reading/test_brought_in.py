@@ -157,3 +157,26 @@ def test_taken_on(read: Read, text: str, tally: list[str], buck: list[str]) -> N
     assert facts.get("Buck", []) == buck
 
     assert facts["Tally"] == sorted([*tally, "LF+RF+LH+RH work reset"])
+
+
+@pytest.mark.parametrize(
+    "turn",
+    [
+        "Now the new horse is a gray, they're calling him Sergeant.",
+        "There's a new pony, they're calling him Sergeant.",
+        "And a new gelding, a chestnut, they're calling him Sergeant round the barn.",
+    ],
+)
+def test_a_second_new_horse(read: Read, turn: str) -> None:
+    tally, sergeant = read(f"Tally. Hinds reset. {turn} Trimmed his fronts. Corn in the near fore.", "Tally", "Captain")
+    assert told(tally) == ["LH+RH work reset"]
+    assert (sergeant.horse, sergeant.horse_match) == ("Sergeant", "new")
+    assert told(sergeant) == ["LF finding corn", "LF+RF work trim"]
+
+
+@pytest.mark.parametrize(
+    "aside", ["The kids are calling her Princess now.", "Their new helper, they're calling him Bob."]
+)
+def test_no_second_horse(read: Read, aside: str) -> None:
+    (tally,) = read(f"Tally. Hinds reset. {aside} Corn in the near fore.", "Tally")
+    assert told(tally) == ["LF finding corn", "LH+RH work reset"]
