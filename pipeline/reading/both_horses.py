@@ -6,6 +6,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.together import only_shoeing
 from pipeline.reading.vet import VETS
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -69,6 +70,13 @@ def told_of_both(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
                 continue
             alone = len(words) == segment.end - segment.start
             told = sentence if alone and not named else [segment]
+            rest = sentence[segment.index - sentence[0].index :]
+            if (
+                not named
+                and only_shoeing(talk, rest)
+                and all(m.get("feet") in _PAIRS for s in rest[1:] for m in s.having("feet"))
+            ):
+                told = rest  # "new shoes on the two of them, and road nails in the hinds"
             together.update({s.index: both for s in told})
             for mention in [m for m in segment.having("feet") if words.start <= m.start and m.end <= words.stop]:
                 mention.dropped = True

@@ -82,7 +82,7 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
         elif waiting and not named and _of_all_waiting(talk, sentence, len(waiting)):
             together.update(dict.fromkeys([s.index for s in sentence], waiting))
             since, shared = 0, waiting
-        elif shared and not named and _only_shoeing(talk, sentence):
+        elif shared and not named and only_shoeing(talk, sentence):
             together.update(dict.fromkeys([s.index for s in sentence], shared))
         elif named or since >= _WAITS:
             waiting = []
@@ -187,7 +187,7 @@ def _of_so_many(talk: Talk, sentence: list[Segment]) -> int | None:
     return None
 
 
-def _only_shoeing(talk: Talk, sentence: list[Segment]) -> bool:
+def only_shoeing(talk: Talk, sentence: list[Segment]) -> bool:
     """ "Six nails each. Trimmed behind.": goes on about the shoeing of all, with no word of one of them."""
     words = set(talk.words[sentence[0].start : sentence[-1].end])
     told = [m for s in sentence for m in s.mentions if m.is_any(_MEASURED)]

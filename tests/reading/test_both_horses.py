@@ -196,3 +196,27 @@ def test_weeks_of_both_of_these(read: Read, said: str) -> None:
     tally, buck = read(f"Tally, fronts reset. Buck, trimmed the hinds. {said}.", "Tally", "Buck")
     assert told(tally) == ["- next_visit_weeks 8 planned", "LF+RF work reset"]
     assert told(buck) == ["- next_visit_weeks 8 planned", "LH+RH work trim"]
+
+
+@pytest.mark.parametrize(
+    ("said", "each"),
+    [
+        (
+            "New shoes all round on the two of them, and studs in the hinds",
+            ["LF+RF+LH+RH work new_shoe", "LH+RH traction studs"],
+        ),
+        ("Reset all round on both of them, with studs behind", ["LF+RF+LH+RH work reset", "LH+RH traction studs"]),
+        ("New in front on the pair of them, and the hinds trimmed", ["LF+RF work new_shoe", "LH+RH work trim"]),
+    ],
+)
+def test_shoeing_goes_on_of_both(read: Read, said: str, each: list[str]) -> None:
+    tally, buck = read(f"Tally and Buck. {said}. Tally's forging. Buck is sound.", "Tally", "Buck")
+    assert told(tally) == ["- gait forge", *each]
+    assert told(buck) == ["- gait sound", *each]
+
+
+def test_shoeing_goes_on_of_one(read: Read) -> None:
+    said = "New shoes all round on the two of them, and Buck got studs in the hinds"
+    tally, buck = read(f"Tally and Buck. {said}. Tally's forging.", "Tally", "Buck")
+    assert told(tally) == ["- gait forge", "LF+RF+LH+RH work new_shoe"]
+    assert told(buck) == ["LF+RF+LH+RH work new_shoe", "LH+RH traction studs"]
