@@ -89,9 +89,10 @@ def conditions_of(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[i
             elif not mains:
                 stop = _main_behind(talk, segment, cue, end)
             if talk.words[cue.start] in _BARE:
-                stop = min(
-                    [at for at in mains if at < segment.end], default=segment.end
-                )  # "he's off in the morning, that shoe comes off"
+                # "he's off in the morning, that shoe comes off", "if he gets worse it's going in a bar"
+                led = segment.having("plans", "condition")[0] is not cue
+                subjects = talk.plays("subject", cue.end, segment.end) if led else ()
+                stop = min([*subjects, *(at for at in mains if at < segment.end)], default=segment.end)
             stop = min(stop, _otherwise(talk, sentence, cue), _agreed(talk, segment, cue))
             ranges.append((cue.start, _it_is_what(talk, sentence, stop)))
     return ranges

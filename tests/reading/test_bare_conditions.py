@@ -218,3 +218,21 @@ test_what_closes_a_list = reads(
     ],
     "Tally. {}",
 )
+
+test_if_it_gets_worse_it_goes = reads(
+    [
+        (
+            "Reset in front. If that left front gets worse it's going back in a straight bar.",
+            ["LF shoe_type straight_bar planned", "LF+RF work reset"],
+        ),
+        (
+            "Reset in front. If it gets worse she's going in a heart bar on the left front.",
+            ["LF shoe_type heart_bar planned", "LF+RF work reset"],
+        ),
+        ("Reset in front. If that left front gets worse in a straight bar, call me.", ["LF+RF work reset"]),
+        (
+            "Reset in front. If he gets worse and there's heat in the left front, call the vet.",
+            ["- vet referral planned", "LF+RF work reset"],
+        ),
+    ]
+)

@@ -434,3 +434,14 @@ test_calling_in = reads(
     ],
     "Tansy. {}",
 )
+
+test_the_vet_needs_to_get_out = reads(
+    [
+        ("Trimmed all round. The vet needs to get out here.", ["- vet referral planned", "LF+RF+LH+RH work trim"]),
+        ("Trimmed all round. Vet has to get over to see him.", ["- vet referral planned", "LF+RF+LH+RH work trim"]),
+        ("Trimmed all round. Vet needs to see this.", ["- vet referral planned", "LF+RF+LH+RH work trim"]),
+        ("Trimmed all round. No need for the vet to get out.", ["- vet referral absent", "LF+RF+LH+RH work trim"]),
+        ("Trimmed all round. The vet needs to get paid.", ["LF+RF+LH+RH work trim"]),
+        ("Trimmed all round. The vet couldn't get out here.", ["LF+RF+LH+RH work trim"]),
+    ]
+)
