@@ -146,11 +146,29 @@ def from_hand(talk: Talk, draft: Draft, earlier: Feet | None, hand: Feet | None)
     over = feet_gone_over(talk, draft, hand) if earlier is None else _behind_a_row(talk, draft, earlier)
     draft.feet = (
         over
+        or (_reset_both(talk, draft, hand) if earlier is None else None)
         or in_every(talk, draft, earlier or hand)
         or _in_each(talk, draft, those(talk, draft, earlier or _shod_before(talk, draft, hand)))
     )
     draft.foot_carried = True
     draft.note("foot: still in hand")
+
+
+def _reset_both(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
+    """ "… lame on the right front. Egg bars again, aluminum, reset both of them": the kind of both."""
+    if draft.slot not in _KIND or hand is None or len(hand) != 1:
+        return None
+    sentence, behind = talk.sentence(draft.segment.sentence), talk.sentence(draft.segment.sentence + 1)
+    several = any(talk.words[m.end - 1].endswith("s") for s in sentence for m in s.having("shoe_types"))
+    if not several:
+        return None
+    next_one = behind[:1] if behind and talk.tokens.texts[behind[0].start - 1] == "," else []
+    later = [s for s in sentence if s.index > draft.segment.index]
+    work = next((s for s in [*later, *next_one] if s.having("work")), draft.segment)
+    feet = [m.readings["feet"] for s in {*sentence, work} for m in s.having("feet")]
+    ends = {"fronts": "F", "hinds": "H", "pair_in_hand": hand[0][1]}
+    end = ends.get(feet[0]) if len(feet) == 1 and work.having("feet") else None
+    return (f"L{end}", f"R{end}") if end else None
 
 
 def _behind_a_row(talk: Talk, draft: Draft, last: Feet) -> Feet | None:

@@ -199,3 +199,28 @@ test_the_right_that_has_it = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+test_shoes_of_both_that_are_reset = reads(
+    [
+        (
+            "Lame on the left front today. Bar shoes, steel, reset both.",
+            ["LF gait lame", "LF+RF shoe_material steel", "LF+RF shoe_type bar", "LF+RF work reset"],
+        ),
+        (
+            "One out of five on the right front. Egg bars again, aluminum, reset both of them.",
+            ["LF+RF shoe_material aluminum", "LF+RF shoe_type egg_bar", "LF+RF work reset", "RF lameness 1"],
+        ),
+        (
+            "Corn in the near hind. Rim shoes, size two, reset both fronts.",
+            ["LF+RF shoe_size 2", "LF+RF shoe_type rim", "LF+RF work reset", "LH finding corn"],
+        ),
+        (
+            "Corn in the near fore. Egg bar, reset both.",
+            ["LF finding corn", "LF shoe_type egg_bar", "LF+RF work reset"],
+        ),
+        (
+            "Corn in the near fore. Heart bar on it. Reset both hinds.",
+            ["LF finding corn", "LF shoe_type heart_bar", "LH+RH work reset"],
+        ),
+    ]
+)
