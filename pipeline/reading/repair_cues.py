@@ -196,12 +196,16 @@ def _two_statements(talk: Talk, cue: Mention) -> bool:
 
 
 def _goes_on(talk: Talk, cue: Mention) -> bool:
-    """ "Fifty left front and, hang on, fifty two right front": on to another foot."""
-    if "and" not in talk.words[cue.start - 2 : cue.start]:
-        return False
+    """ "Fifty left front and, hang on, fifty two right front", "…, and on the right front, hang on, fifty two"."""
     start, stop = window(talk, cue.start), sentence_end(talk, cue.end)
     feet = [m for m in talk.having("feet") if start <= m.start < stop]
     ahead = [m.get("feet") for m in feet if m.start < cue.start]
+    if len(ahead) == len(feet) > 1 and feet[-1].end == cue.start - (talk.words[cue.start - 1] == ","):
+        told = [m for m in talk.starting_in(feet[-2].start, stop) if m.number is not None]  # one a foot
+        apart = len(told) > 1 and told[0].start < feet[-1].start and told[-1].start > cue.end
+        return apart and feet[-2].get("feet") != feet[-1].get("feet")
+    if "and" not in talk.words[cue.start - 2 : cue.start]:
+        return False
     return 0 < len(ahead) < len(feet) and ahead[-1] != feet[len(ahead)].get("feet")
 
 

@@ -132,3 +132,23 @@ test_a_foot_said_over_begins_what_follows = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+test_on_to_the_other_foot_and_a_pause = reads(
+    [
+        (
+            "Toe angle on the left front is fifty three, and on the right front, hold on, let me read my own writing, "
+            "fifty and a half.",
+            ["LF toe_angle 53", "RF toe_angle 50.5"],
+        ),
+        (
+            "Toe length on the left fore is eighty, and on the right fore, hang on, where's my note, eighty two.",
+            ["LF toe_length 80", "RF toe_length 82"],
+        ),
+        (
+            "Heel angle on the near hind is forty eight, on the off hind, wait, forty seven.",
+            ["LH heel_angle 48", "RH heel_angle 47"],
+        ),
+        ("Toe angle on the left front is fifty three, hold on, fifty and a half.", ["LF toe_angle 50.5"]),
+        ("Toe angle on the left front is fifty three, hang on, that's the right front.", ["RF toe_angle 53"]),
+    ]
+)
