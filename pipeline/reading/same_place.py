@@ -9,6 +9,7 @@ _ZONED = frozenset({"finding", "tester"})
 _PLACES = frozenset({"place", "spot", "area", "side", "heel", "quarter", "toe"})
 _THERE = frozenset({"there"})
 _SAME = frozenset({"same"})
+_PASSED = frozenset({"severities", "feet", "horse_cues"})
 _THAT_PART = Sayings("that heel", "that quarter")
 _NEAR, _FAR = 1, 2  # sentences back
 
@@ -55,8 +56,8 @@ def _there(talk: Talk, segment: Segment) -> None:
     if talk.words[segment.end - 1] != "there" or not segment.index:
         return
     answers = [d for d in segment.drafts if d.slot == "tester" and d.value != "none" and not d.zone]
-    before = talk.segments[segment.index - 1]
-    place = before.mentions[-1] if before.mentions else None
+    said = (m for s in reversed(talk.segments[: segment.index]) for m in reversed(s.mentions))
+    place = next((m for m in said if _PASSED.isdisjoint(m.readings)), None)  # "in the sole, moderate, testers … there"
     told = _told(talk, segment)
     told = [d for d in told if d.slot == "finding" and not d.dropped and d.feet == (answers[0].feet if answers else ())]
     if answers and told and place is not None and place.get("zones") == told[-1].zone and told[-1].zone:

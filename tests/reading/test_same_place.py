@@ -83,3 +83,30 @@ test_denied_at_the_place_just_named = reads(
     ],
     "Tally. {}",
 )
+
+test_testers_there_behind_a_degree_or_foot = reads(
+    [
+        (
+            "Right front still has the corn in the lateral heel, mild, testers mild there.",
+            ["RF finding corn @lateral_heel ~mild", "RF tester mild @lateral_heel"],
+        ),
+        (
+            "Bruise in the off fore, in the sole, moderate, testers positive there.",
+            ["RF finding bruise @sole ~moderate", "RF tester positive @sole"],
+        ),
+        (
+            "Crack at the toe in the near fore, testers were moderate right there.",
+            ["LF finding crack @toe", "LF tester moderate @toe"],
+        ),
+        (
+            "Corn in the lateral heel of the near fore, testers mild there, nothing on the off fore.",
+            ["LF finding corn @lateral_heel", "LF tester mild @lateral_heel", "RF tester none"],
+        ),
+        (
+            "Bruise in the toe of the near fore. Off fore, corn. Testers positive there.",
+            ["LF finding bruise @toe", "RF finding corn", "RF tester positive"],
+        ),
+        ("Bruise in the near fore, at the toe, testers none there.", ["LF finding bruise @toe", "LF tester none"]),
+        ("Corn in the near fore, testers positive there.", ["LF finding corn", "LF tester positive"]),
+    ]
+)
