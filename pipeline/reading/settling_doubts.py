@@ -22,6 +22,7 @@ _IT_IS_NOT = said_whole(
     "turns out it 's not", "turned out it was not", "turns out i was wrong", "turned out i was wrong",
     "it turned out not", "it turned out not to be",
 )  # fmt: skip
+_PUS = frozenset({"pus"})
 _SETTLING = frozenset({"is", "was", "has", "are", "sure", "turned", "turns"})
 
 
@@ -102,6 +103,8 @@ def _doubted_in_the_end(drafts: list[Draft]) -> None:
 
 def settle_guess(talk: Talk, sentence: Sentence, before: list[Segment]) -> None:
     """ "Might be a corn. It is.", "I suspected a corn and I was wrong": what is doubted and settled in a clause."""
+    if talk.says(_PUS) and sentence.says(_PUS):
+        _no_pus_yet(talk, sentence, before)
     if sentence.lacks(_SETTLING):
         return
     for position, segment in enumerate(sentence):
@@ -115,3 +118,13 @@ def settle_guess(talk: Talk, sentence: Sentence, before: list[Segment]) -> None:
             draft.status = Status.PRESENT if there else Status.ABSENT
             draft.note("settled" if there else "denied")
             draft.evidence.update(range(segment.start, segment.end))
+
+
+def _no_pus_yet(talk: Talk, sentence: Sentence, before: list[Segment]) -> None:
+    """ "I suspect an abscess, but I didn't get any pus": suspected still, since not all of them run at once."""
+    told = [d for s in [*before, *sentence] for d in s.kept if d.value == "abscess"]
+    doubted = [d for d in told if d.status is Status.SUSPECTED]
+    for draft in told:
+        dry = draft.status is Status.ABSENT and talk.words[draft.end - 1] in _PUS
+        if dry and any(d.start < draft.start and d.feet == draft.feet for d in doubted):
+            draft.drop("no pus yet")

@@ -320,3 +320,15 @@ test_to_mind_being_picked_up_is_no_answer = reads(
     ],
     "Tally. {}",
 )
+
+test_fussed_and_squirmed = reads(
+    [
+        ("Trimmed behind. He squirmed and wiggled through the whole thing.", ["- manner fidgety", "LH+RH work trim"]),
+        ("Trimmed behind. She fussed at me the whole time.", ["- manner fidgety", "LH+RH work trim"]),
+        ("Trimmed behind. He wiggled all the way through.", ["- manner fidgety", "LH+RH work trim"]),
+        ("Trimmed behind. The owner fussed at me the whole time.", ["LH+RH work trim"]),
+        ("Trimmed behind. She fussed over him.", ["LH+RH work trim"]),
+        ("Trimmed behind. He didn't fuss.", ["LH+RH work trim"]),
+        ("Trimmed behind. The shoe wiggled.", ["LH+RH work trim"]),
+    ]
+)

@@ -267,3 +267,20 @@ test_put_on_the_sheet = reads(
         ),
     ]
 )
+
+test_suspected_though_no_pus_came = reads(
+    [
+        (
+            "Lame on the left hind. I suspect an abscess, but I didn't get any pus.",
+            ["LH finding abscess suspected", "LH gait lame"],
+        ),
+        (
+            "Left hind. Probably an abscess, no pus yet. Poultice on.",
+            ["LH finding abscess suspected", "LH treatment poultice"],
+        ),
+        ("Left hind. I think there's an abscess brewing, but I found no pus.", ["LH finding abscess suspected"]),
+        ("Left hind. Could be an abscess, didn't find any pus though.", ["LH finding abscess suspected"]),
+        ("Left hind. Looked for an abscess, got no pus.", ["LH finding abscess absent"]),
+        ("Left hind. I suspect an abscess, but the vet says it isn't one.", ["LH finding abscess absent"]),
+    ]
+)
