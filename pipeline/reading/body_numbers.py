@@ -337,7 +337,7 @@ class BodyNumbers(NumberContext):
         return any(m.get("findings") == "long_toe" for s in near for m in s.mentions)
 
     def _score(self, segment: Segment, mention: Mention, number: Number) -> bool:
-        before = self._before(mention)
+        before = self._before(mention) or self._pondered(mention)
         slot = before.get("measures") if before is not None else None
         after = self._after(mention)
         scored = self._after(mention, _OF_THE)

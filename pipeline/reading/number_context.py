@@ -114,6 +114,14 @@ class NumberContext:
                 break
         return self._before(mention.stands_for) if mention.stands_for is not None else None
 
+    def _pondered(self, mention: Mention) -> Mention | None:
+        """ "Body condition, oh, five": what is scored, before a sigh."""
+        at = mention.start
+        while at and self._words[at - 1] in (",", "oh", "well", "ah"):
+            at -= 1
+        head = self._talk.mention_ending(at)
+        return head if head is not None and head.get("measures") in SCORES and self._unit(mention)[0] is None else None
+
     def _given(self, place: Mention) -> bool:
         """Whether the place has a number of its own ahead of it: "48 degrees at the toe and 42 degrees at the heel"."""
         last = self._talk.mention_ending(place.start - 2)

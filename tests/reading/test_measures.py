@@ -214,3 +214,15 @@ def test_degrees_of_no_named_angle(read: Read, text: str, facts: list[str], aske
 def test_words_that_a_fact_was_read_from(read: Read, text: str, quote: str) -> None:
     (visit,) = read(f"Tally. {text}", *NAMES)
     assert {fact.quote for fact in visit.facts} == {quote}
+
+
+test_scores_behind_a_sigh = reads(
+    [
+        ("Cresty neck two, body condition, oh, five.", ["- body_condition 5", "- cresty_neck 2"]),
+        ("Body condition score, well, four.", ["- body_condition 4"]),
+        ("Crest, oh, three.", ["- cresty_neck 3"]),
+        ("Body condition, oh, five nails in the near fore.", ["LF nails 5"]),
+        ("Body condition's fine, oh, five weeks.", ["- next_visit_weeks 5 planned"]),
+        ("Lame, oh, five weeks.", ["- gait lame", "- next_visit_weeks 5 planned"]),
+    ]
+)
