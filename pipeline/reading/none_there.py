@@ -143,17 +143,12 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     graded = last.severity and not _graded_behind(talk, segment, last)
     if is_heading(talk, last) and not (graded or elsewhere):  # not "Thrush, left hind. Right none."
         if last.feet == feet:  # "Cracks, left front none, left hind one"
-            last.dropped, last.status = False, Status.ABSENT  # "All four reset. Thrush? Not in any of his feet."
-            last.evidence.update(range(segment.start, segment.end))
-            last.note("denied")
-            return []
+            return _denied_here(last, segment)
         last.drop(SOUGHT)
     if last.slot == "finding" and "report" in talk.words[segment.start : segment.end]:
         return []  # "near hind nothing to report" denies nothing in particular
     if SOUGHT in last.rules and last.feet == feet:  # "Thrush? None in the left hind."
-        last.dropped, last.status = False, Status.ABSENT
-        last.note("denied")
-        return []
+        return _denied_here(last, segment)
     if last.slot == "tester":
         made = copy_draft(segment, replace(last, value="none", zone=None), feet, "nothing on the other foot")
     else:
@@ -166,6 +161,14 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     for copy in made:
         copy.draft.note("denied")
     return made
+
+
+def _denied_here(asked: Draft, segment: Segment) -> list[Copied]:
+    """ "All four reset. Thrush? Not in any of his feet": denied on the feet in hand, where no copy is needed."""
+    asked.dropped, asked.status = False, Status.ABSENT
+    asked.evidence.update(range(segment.start, segment.end))
+    asked.note("denied")
+    return []
 
 
 def _first_of_two(talk: Talk, segment: Segment, findings: list[Draft], gone: Draft, feet: Feet) -> list[Copied]:
