@@ -118,3 +118,21 @@ test_the_testers_did_not_find_a_thing = reads(
     ],
     "Tally. {}",
 )
+
+test_forging_is_the_horse_or_the_fire = reads(
+    [
+        ("Tally. Trimmed all four. He's forging some.", ["- gait forge", "LF+RF+LH+RH work trim"]),
+        ("Tally. She's been forging some lately.", ["- gait forge"]),
+        ("Tally. Owner says he's forging some at the trot.", ["- gait forge"]),
+        ("Tally. He's forging up a storm.", ["- gait forge"]),
+        ("Tally. Interfering some behind.", ["LH+RH gait interfere"]),
+        ("Tally. She's overreaching some.", ["- gait overreach"]),
+        ("Tally. He's brushing a bit.", ["- gait interfere ~mild"]),
+        ("Tally. He isn't forging any.", ["- gait forge absent"]),
+        ("Tally. I was forging some shoes for a man. Reset all four.", ["LF+RF+LH+RH work reset"]),
+        ("Tally. Spent the morning forging some bar shoes. Reset all four.", ["LF+RF+LH+RH work reset"]),
+        ("Tally. Reset all four. I'll be forging some tonight.", ["LF+RF+LH+RH work reset"]),
+        ("Tally. Reset all four. My nephew's forging some for me.", ["LF+RF+LH+RH work reset"]),
+        ("Tally. Reset all four. I was out forging some this morning.", ["LF+RF+LH+RH work reset"]),
+    ]
+)
