@@ -6,12 +6,12 @@ from fractions import Fraction
 
 from pipeline.reading.foot_lists import NAMED_FEET
 from pipeline.reading.mentions import Mention
-from pipeline.reading.nailed import of_a_sized_shoe
+from pipeline.reading.nailed import of_a_sized_shoe, size_behind_count
 from pipeline.reading.number_context import LEAST_NAIL_SIZE, NumberContext
 from pipeline.reading.numbers import Number
 from pipeline.reading.shoeing_line import feet_meant, feet_of, line_before, named_feet, put_right_before, told_of
 from pipeline.reading.size_ranges import plain
-from pipeline.reading.talk import Draft, Segment
+from pipeline.reading.talk import Segment
 
 _TO_THE_SIDE = frozenset({"nails", "nail", "on", "the", "up", "down", "along", "to"})
 # Common practice, no source: "four a side, fives" are nails from this size on; "three a side, no, seven": seven in all.
@@ -81,7 +81,9 @@ class NailNumbers(NumberContext):
             or self._after_nails(segment, before, mention)
         )
         told = told or (number.plural and self._plural_after_nails(segment, number))
-        told = told or self._before_their_count(segment, number)
+        old = mention.stands_for  # "size two, six nails, no, eight, eight nails"
+        recounted = old is not None and self._after(old) is self._after(mention) is not None
+        told = told or (not recounted and self._before_their_count(segment, number))
         if number.plural and number.value >= LEAST_NAIL_SIZE and self._words[mention.start - 1] in _REGULAR:
             told = told or any(m.get("measures") == "slim" for s in self._sentence(segment) for m in s.mentions)
         if not told and number.plural and number.aughts is None:
@@ -184,7 +186,7 @@ class NailNumbers(NumberContext):
         return own <= nails and not own & feet_of([(d, feet) for d, feet in told if d.slot == "shoe_size"])
 
     def _after_nails(self, segment: Segment, before: Mention, mention: Mention) -> bool:
-        """ "Three nails a side, size five": a size right after the nails of a sized shoe is theirs."""
+        """ "Three nails a side, size five": a size right after the nails is theirs."""
         if before.get("measures") != "shoe_size" or self._frame is None or self._frame.slot not in _NAILS:
             return False
         number = mention.number
@@ -192,9 +194,11 @@ class NailNumbers(NumberContext):
         alone = mention.end - before.start == segment.end - segment.start - (self._words[segment.start] == "all")
         if small or (self._frame.sentence != segment.sentence and self._frame.slot == "nails" and not alone):
             return False  # "Four nails a side. Size five.": a size alone behind the nails of a sized shoe is theirs
-        own = [s for s in self._talk.segments[: segment.index + 1] if s.horse == segment.horse]
-        drafts = [d for s in own for d in s.drafts]
-        return bool(drafts) and drafts[-1].slot in ("nails", "nail_size") and any(d.slot == "shoe_size" for d in drafts)
+        own = self._talk.segments[: segment.index + 1]
+        drafts = [d for s in own if s.horse == segment.horse for d in s.drafts]
+        if not drafts or drafts[-1].slot not in _NAILS:
+            return False
+        return any(d.slot == "shoe_size" for d in drafts) or size_behind_count(self._talk, drafts, before, mention)
 
     def _nails(self, segment: Segment, mention: Mention, number: Number) -> bool:
         if number.aughts is not None or number.value.denominator != 1:
@@ -291,15 +295,11 @@ class NailNumbers(NumberContext):
             if (
                 between != everywhere
                 or (foot.get("feet") not in NAMED_FEET and self._words[foot.start] != "each")
-                or not (everywhere or self._in_plural(drafts[-1]))
+                or not (everywhere or self._words[drafts[-1].end - 1].endswith("s"))  # "fives", of every foot
             ):
                 return False
             between = []
         return not between and self._words[mention.start - 1] in (",", "and", "so", "with")
-
-    def _in_plural(self, size: Draft) -> bool:
-        """ "Five slims", "fives", "number five nails": the nails of every foot, with none of them named."""
-        return self._words[size.end - 1].endswith("s")
 
     def _sized(self, mention: Mention) -> bool:
         before = self._before(mention)

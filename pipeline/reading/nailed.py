@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.number_context import UNPLACED
 from pipeline.reading.shoeing_line import feet_meant, feet_of, line_before, told_of
 from pipeline.reading.talk import Draft, Segment, Talk
 
@@ -19,6 +20,10 @@ _GOOD = frozenset({"good", "level", "even", "high", "nice", "nicely", "well", "s
 _ARE = (["are"], ["were"], ["sit"], ["sat"])
 _REACH = 6
 _FAR_IN_A_FOOT = 2
+_USUAL_NAIL = Fraction(7, 2)  # below it a size is rather the shoe's; common practice, no source
+_TO_THE_SIZE = frozenset(
+    {",", "and", "each", "in", "on", "to", "a", "per", "foot", "shoe", "side", "of", "them", "all"}
+)
 FAR_FROM_ITS_SIZE = 3  # sizes between the shoes of one horse; common practice, no source
 
 
@@ -47,6 +52,26 @@ def of_a_sized_shoe(talk: Talk, segment: Segment, count: Fraction, foot: Mention
     largest = max(Fraction(str(d.value).rsplit("-", 1)[-1]) for d, feet in sized if feet & own)  # every nought is none
     one_by_one = str(foot.get("feet"))[:-1] in ("L", "R", "bare_")
     return count - largest >= (_FAR_IN_A_FOOT if one_by_one else FAR_FROM_ITS_SIZE)
+
+
+def size_behind_count(talk: Talk, drafts: list[Draft], worded: Mention, mention: Mention) -> bool:
+    """ "Four nails a side, size five": theirs though no size of shoe was told, from the smallest usual nail on.
+
+    Asked where the shoe is new, whose size is missed, or its kind is told behind ("six nails each, size five, steel").
+    """
+    number = mention.number
+    feet = {i for m in talk.having("feet") for i in m.literal}
+    between = {talk.words[i] for i in range(drafts[-1].end, worded.start) if i not in feet}
+    if number is None or number.value < _USUAL_NAIL or not between <= _TO_THE_SIZE or drafts[-1].slot != "nails":
+        return False
+    if talk.words[worded.start].startswith("shoe"):
+        return False
+    end = mention.end + (talk.words[mention.end : mention.end + 1] == [","])
+    behind = talk.mention_starting(end)
+    shod = behind is not None and behind.is_any(("shoe_types", "shoe_materials"))
+    if shod or any(d.value == "new_shoe" for d in drafts):
+        talk.unread.append((worded.start, mention.end, UNPLACED))
+    return True
 
 
 def _add(talk: Talk, segment: Segment, start: int, at: int, answers: frozenset[str]) -> None:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from tests.reading.conftest import reads
+from tests.reading.conftest import Read, reads
+from tests.reading.telling import told
 
 CASES: list[tuple[str, list[str]]] = [
     ("Tally. Left front nailed low.", ["LF nail_line low"]),
@@ -322,3 +323,48 @@ test_nails_told_by_their_size = reads(
     ],
     "Tansy. {}",
 )
+
+test_a_size_right_behind_their_count = reads(
+    [
+        (
+            "Egg bars on the fronts. Four nails a side, size five.",
+            ["LF+RF nail_size 5", "LF+RF nails 8", "LF+RF shoe_type egg_bar"],
+        ),
+        ("Fronts, eight nails in each, number six.", ["LF+RF nail_size 6", "LF+RF nails 8"]),
+        ("Fronts, three a side, number five.", ["LF+RF nail_size 5", "LF+RF nails 6"]),
+        ("Fronts, six nails each, size four and a half.", ["LF+RF nail_size 4.5", "LF+RF nails 6"]),
+        ("Seven nails in both hinds, number five.", ["LH+RH nail_size 5", "LH+RH nails 7"]),
+        (
+            "Six nails in front, size five, eight nails behind, size six.",
+            ["LF+RF nail_size 5", "LF+RF nails 6", "LH+RH nail_size 6", "LH+RH nails 8"],
+        ),
+        (
+            "Fronts, eight nails in each, number six, size two shoes.",
+            ["LF+RF nail_size 6", "LF+RF nails 8", "LF+RF shoe_size 2"],
+        ),
+        ("Fronts, six nails in each, size one.", ["LF+RF nails 6", "LF+RF shoe_size 1"]),
+        ("Fronts, six nails in each, size three.", ["LF+RF nails 6", "LF+RF shoe_size 3"]),
+        ("Fronts, six nails in each, shoe size five.", ["LF+RF nails 6", "LF+RF shoe_size 5"]),
+        ("Fronts, six nails in each, size five shoes.", ["LF+RF nails 6", "LF+RF shoe_size 5"]),
+        ("Fronts, size two, six nails, no, eight, eight nails in each.", ["LF+RF nails 8", "LF+RF shoe_size 2"]),
+        ("Fronts, size two, six nails in each, no, seven, seven nails.", ["LF+RF nails 7", "LF+RF shoe_size 2"]),
+        ("Fronts, size one, three a side, no, four, four a side.", ["LF+RF nails 8", "LF+RF shoe_size 1"]),
+        ("Fronts, size two, five nails, I mean six, six in each.", ["LF+RF nails 6", "LF+RF shoe_size 2"]),
+        ("Fronts, size two, fives, six nails in each.", ["LF+RF nail_size 5", "LF+RF nails 6", "LF+RF shoe_size 2"]),
+        (
+            "Fronts, size two, four, no, five, six nails in each.",
+            ["LF+RF nail_size 5", "LF+RF nails 6", "LF+RF shoe_size 2"],
+        ),
+    ],
+    "Tally. {}",
+)
+
+
+def test_a_size_behind_the_nails_of_a_new_shoe_or_before_its_kind_is_asked(read: Read) -> None:
+    for text in (
+        "New shoes in front, six nails in each, size five.",
+        "Fronts, six nails each, size five, plain steel.",
+    ):
+        (visit,) = read(f"Tally. {text}", "Tally")
+        assert "LF+RF nail_size 5" in told(visit)
+        assert [flag.quote for flag in visit.flags if "could not be placed" in flag.reason] == ["size five"]

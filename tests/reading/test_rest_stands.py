@@ -91,7 +91,7 @@ test_the_foot_pointed_at_is_put_right = reads(
         ),
         (
             "Six nails all around, size five. Wait, no, the left hind's got seven nails.",
-            ["LF+RF+LH+RH shoe_size 5", "LF+RF+RH nails 6", "LH nails 7"],
+            ["LF+RF+LH+RH nail_size 5", "LF+RF+RH nails 6", "LH nails 7"],
         ),
         ("Not as much flare as last time on the right front, mild now.", ["RF finding flare ~mild"]),
         ("She's lame on the off fore, I couldn't tell you how bad.", ["RF gait lame"]),
