@@ -13,6 +13,9 @@ _JOINERS = frozenset(
 )
 _COMPARING = frozenset({"where", "whereas"})
 _AT_THE = frozenset({"at", "the", "in"})
+_TO_A_FOOT = _AT_THE | {"on", "of", "his", "her"}
+_TO_THE_NEXT = 3  # tokens
+_ENDS = (["."], ["?"], ["!"], [])
 AGAINST = frozenset({"against", "versus", "vs", "compared"})
 _MAY_CUT = SENTENCE_ENDS | _MARKS | _JOINERS | _COMPARING | AGAINST
 _OPENS_A_CLAUSE = frozenset({"start", "but", ", but", "so", ", so"})
@@ -22,7 +25,7 @@ _WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 
 def split_segments(talk: Talk) -> None:
     """Fill ``talk.segments``; each mention goes to the segment that its first token lies in."""
-    claimed = _claimed(talk.mentions, talk.words)
+    claimed = _claimed(talk.mentions, talk.words) | _degrees_between(talk)
     sentence, start, delimiter = 0, 0, "start"
     pieces: list[tuple[int, int, int, str]] = []
     words = [*talk.words, "."]
@@ -89,6 +92,42 @@ def _claimed(mentions: list[Mention], talk_words: list[str]) -> set[int]:
         if part and talk_words[mention.start - 2 : mention.start - 1] in (["inch"], ["inches"]):
             inside.add(mention.start - 1)  # "an inch and three quarters"
     return inside
+
+
+def _degrees_between(talk: Talk) -> set[int]:
+    """ "Flare in front and a little thrush, mild, in the right hind frog": the commas around a degree.
+
+    The foot closes what is told: "a corn, mild, in the right front a bruise" cuts.
+    """
+    found: set[int] = set()
+    words = talk.words
+    for degree in talk.having("severities"):
+        at = degree.start - 1
+        finding = talk.mention_ending(at) if words[at : degree.end + 1 : degree.end - at] == [",", ","] else None
+        if finding is None or finding.get("findings") is None:
+            continue
+        led = words[degree.end + 1] in _AT_THE or words[degree.end + 1] == "on"
+        end = _past_the_foot(talk, degree.end + 1)
+        behind = talk.starting_in(end + 1, end + 1 + _TO_THE_NEXT)
+        joined = "and" in words[end : end + 2] or not any(m.is_any(("findings", "severities")) for m in behind)
+        closed = words[end : end + 1] in _ENDS or (led and words[end] in _MAY_CUT and joined)
+        if end > degree.end + 1 and closed and (led or "and" in words[max(0, finding.start - _TO_THE_NEXT) : at]):
+            found |= {at, degree.end}
+    return found
+
+
+def _past_the_foot(talk: Talk, at: int) -> int:
+    """The token behind "in the right hind frog", "at the toe of the near fore"; ``at`` where no foot is."""
+    end, foot = at, False
+    while end < len(talk.words):
+        place = talk.mention_starting(end)
+        if place is not None and place.is_any(("feet", "zones")):
+            foot, end = foot or place.get("feet") is not None, place.end
+        elif talk.words[end] in _TO_A_FOOT:
+            end += 1
+        else:
+            break
+    return end if foot else at
 
 
 def _deal_mentions(talk: Talk) -> None:

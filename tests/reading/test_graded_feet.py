@@ -137,3 +137,50 @@ test_the_bad_one = reads(
         ("Thrush in the off hind, and so has the near hind, mild.", ["LH finding thrush ~mild", "RH finding thrush"]),
     ]
 )
+
+test_a_degree_between_a_finding_and_its_foot = reads(
+    [
+        (
+            "Moderate flare on both fronts and a little thrush, mild, in the right hind frog.",
+            ["LF+RF finding flare ~moderate", "RH finding thrush @frog ~mild"],
+        ),
+        (
+            "Flare on both fronts, thrush, bad, in the left hind.",
+            ["LF+RF finding flare", "LH finding thrush ~severe"],
+        ),
+        (
+            "Corns on both fronts and a crack, moderate, at the toe of the left hind.",
+            ["LF+RF finding corn", "LH finding crack @toe ~moderate"],
+        ),
+        (
+            "Flare on both hinds, and a bruise, slight, near fore sole.",
+            ["LF finding bruise @sole ~mild", "LH+RH finding flare"],
+        ),
+        (
+            "A corn in the near fore and a bruise, mild, in the off fore.",
+            ["LF finding corn", "RF finding bruise ~mild"],
+        ),
+        (
+            "Flare on both fronts and thrush, mild, in the right hind, and a corn in the left hind.",
+            ["LF+RF finding flare", "LH finding corn", "RH finding thrush ~mild"],
+        ),
+        (
+            "Thrush, mild, in the left hind and moderate in the right hind.",
+            ["LH finding thrush ~mild", "RH finding thrush ~moderate"],
+        ),
+        ("Near fore, a corn, mild, off fore, a bruise.", ["LF finding corn ~mild", "RF finding bruise"]),
+        (
+            "Left front, thrush and a corn, mild, in the right front a bruise.",
+            ["LF finding corn ~mild", "LF finding thrush", "RF finding bruise"],
+        ),
+        (
+            "Thrush in the near hind and a corn, mild, off fore had a bruise.",
+            ["LH finding corn ~mild", "LH finding thrush", "RF finding bruise"],
+        ),
+        (
+            "Left front, thrush and a corn, mild, right front reset.",
+            ["LF finding corn ~mild", "LF finding thrush", "RF work reset"],
+        ),
+    ],
+    "Tally. {}",
+)
