@@ -14,6 +14,8 @@ _MOVED = frozenset({"from", "went", "gone", "moved", "dropped", "up", "down", "c
 _NEARLY = (["going", "on"], ["heading", "for"], ["nearly", "a"], ["nearer", "a"], ["bordering", "on"])
 _NEARER = frozenset({("closer", "to"), ("nearer", "to"), ("nearer", "a"), ("nearer", "the"), ("closer", "on")})
 _NEARER_WITHIN = 4  # tokens behind the two sizes
+_SINCE_BETWEEN, _TO_THE_OTHER = 5, 3  # tokens
+_TIMES = {"single": 1, "double": 2, "triple": 3}
 _WHOLE = frozenset(size for size in SHOE_SIZES if not size.endswith(".5"))
 _LARGEST = 12  # the largest shoe size kept
 
@@ -63,9 +65,11 @@ class SizeRanges(NumberContext):
 
     def _between(self, mention: Mention, number: Number) -> tuple[str, int] | None:
         """ "Between an aught and a one" is "0-1", smaller first."""
-        low = max(0, mention.start - 4)
+        low = max(0, mention.start - _SINCE_BETWEEN)
         if "between" not in self._words[low : mention.start]:
             return None
+        if number.aughts and (short := self._said_short(mention)) is not None:
+            return short
         following = next(
             (m for m in self._talk.mentions if m.number and m.start >= mention.end and not m.dropped), None
         )
@@ -74,6 +78,23 @@ class SizeRanges(NumberContext):
         names = sorted((size_name(number), size_name(following.number)), key=_size_order)
         self._used.update((following.start, self._nearer_to(following)))
         return "-".join(names), following.end
+
+    def _said_short(self, mention: Mention) -> tuple[str, int] | None:
+        """ "Between a single and a double aught", "between an aught and a double": the noughts said once for both."""
+        words, end = self._words, mention.end
+        ahead = [w for w in words[max(0, mention.start - _SINCE_BETWEEN) : mention.start] if w not in ("a", "an")]
+        behind = [w for w in words[end : end + _TO_THE_OTHER] if w not in ("a", "an")]
+        if ahead[-1:] == ["and"] and ahead[-3:-2] == ["between"]:
+            other, stop = ahead[-2], end
+        elif ahead[-1:] == ["between"] and behind[:1] == ["and"]:
+            other = " ".join(behind[1:2])
+            stop = words.index(other, end) + 1 if other else end
+        else:
+            return None
+        if stop > end and self._talk.mention_starting(stop - 1) is not None:
+            return None  # "between a single aught and a double aught"
+        named = neighbours("0" * _TIMES.get(other, 0), size_name(mention.number)) if mention.number else None
+        return (named, stop) if named is not None else None
 
     def _nearer_to(self, upper: Mention) -> int:
         """ "Between a one and a two, closer to two": the number of the nearer one, which is none of its own."""

@@ -136,3 +136,18 @@ test_forging_is_the_horse_or_the_fire = reads(
         ("Tally. Reset all four. I was out forging some this morning.", ["LF+RF+LH+RH work reset"]),
     ]
 )
+
+test_what_the_wall_has_gone = reads(
+    [
+        ("Flat soles and the off fore wall's gone shelly.", ["- finding flat_sole", "RF finding weak_wall"]),
+        ("Off fore, the wall's gone brittle at the quarter.", ["RF finding weak_wall @quarter"]),
+        ("Off fore wall's gone a bit shelly.", ["RF finding weak_wall ~mild"]),
+        ("Off fore wall went soft on him.", ["RF finding weak_wall"]),
+        ("Walls are going crumbly all round.", ["LF+RF+LH+RH finding weak_wall"]),
+        ("Off fore, the wall's gone hard.", []),
+        ("Off fore wall's gone at the quarter.", ["RF finding wall_loss @quarter"]),
+        ("Off fore, a chunk of wall's gone.", ["RF finding wall_loss"]),
+        ("Off fore wall was shelly last time, gone now.", ["RF finding weak_wall resolved"]),
+    ],
+    "Tally. {}",
+)

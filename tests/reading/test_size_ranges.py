@@ -106,3 +106,21 @@ test_from_nought = reads(
     ],
     "Tansy. {}",
 )
+
+test_noughts_said_once_for_both = reads(
+    [
+        (
+            "Got new ones behind, plain steel, between a single and a double aught.",
+            ["LH+RH shoe_material steel", "LH+RH shoe_size 00-0", "LH+RH shoe_type plain", "LH+RH work new_shoe"],
+        ),
+        ("New shoes behind, between a double and a triple aught.", ["LH+RH shoe_size 000-00", "LH+RH work new_shoe"]),
+        ("Fronts reset, between single and double nought.", ["LF+RF shoe_size 00-0", "LF+RF work reset"]),
+        ("Fronts reset, between a double and a single aught.", ["LF+RF shoe_size 00-0", "LF+RF work reset"]),
+        ("Fronts reset, between an aught and a double.", ["LF+RF shoe_size 00-0", "LF+RF work reset"]),
+        ("Fronts reset, between a single aught and a double aught.", ["LF+RF shoe_size 00-0", "LF+RF work reset"]),
+        ("Fronts reset, between a single aught and a one.", ["LF+RF shoe_size 0-1", "LF+RF work reset"]),
+        ("Fronts reset, he's between sizes, double aught.", ["LF+RF shoe_size 00", "LF+RF work reset"]),
+        ("Fronts single aught, hinds double aught.", ["LF+RF shoe_size 0", "LH+RH shoe_size 00"]),
+    ],
+    "Tansy. {}",
+)
