@@ -73,7 +73,7 @@ def conditions_of(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[i
         for cue in segment.having("plans", "condition"):
             if segment.past and talk.words[cue.start] not in ("if", "unless", "should") and not _first_had(talk, cue):
                 continue  # "had him sedated by the time I pulled in"
-            if any(m.end == cue.start for m in segment.having("plans", "condition")):
+            if cue.dropped or any(m.end == cue.start for m in segment.having("plans", "condition")):
                 continue  # "if he's off in the morning": one condition
             mains = [m.start for s in sentence for m in s.mentions if m.start >= cue.end and _opens_main(m, ends)]
             nexts = [

@@ -52,6 +52,17 @@ _BEFORE_WEEKS = frozenset({
     "around", "roughly", "probably", "him", "her", "them", "so",
 })  # fmt: skip
 _BEHIND_THE_COLD = frozenset({",", ".", "and", "but", "degrees", "out", "outside", "here", "today", "with", "again"})
+_PERHAPS = (
+    ["maybe", "even"],
+    ["maybe"],
+    ["perhaps"],
+    ["possibly"],
+    ["could", "be"],
+    ["might", "be"],
+    ["may", "be"],
+    ["even"],
+)
+_WIDEST = 4  # weeks
 _CALLED = (("call", "it"), ("make", "it"), ("say", "it"), ("leave", "it"), ("keep", "it"))
 
 
@@ -338,6 +349,9 @@ class NumberReader:
 
     def _with_range(self, tokens: Sequence[str], number: Number, said: Sequence[str]) -> Number:
         """ "six to seven", "5-6", "five or six", "five, six weeks": the lower end counts, the upper is kept."""
+        perhaps = self._perhaps(said, number)
+        if perhaps is not None:
+            return perhaps
         loosely = self._told_loosely(said, number)
         if not loosely and (
             number.end + 1 >= len(tokens)
@@ -351,6 +365,21 @@ class NumberReader:
             return number
         high = self._with_out_of(tokens, high)  # "one to two out of five"
         return Number(number.start, high.end, number.value, high=high.value, out_of=high.out_of)
+
+    def _perhaps(self, tokens: Sequence[str], number: Number) -> Number | None:
+        """ "Six, maybe seven weeks", "four, could be five, weeks": a range; not behind "size"."""
+        at = number.end + (tokens[number.end : number.end + 1] == [","])
+        at += tokens[at : at + 1] == ["or"]
+        doubt = next((len(form) for form in _PERHAPS if tokens[at : at + len(form)] == form), 0)
+        ahead = tokens[number.start - 1] if number.start else "."
+        if not doubt or number.aughts or number.plural or ahead not in _BEFORE_WEEKS:
+            return None
+        high, end = self._count(tokens, at + doubt)
+        end += tokens[end : end + 1] == [","]
+        timed = end < len(tokens) and tokens[end] in _WEEKS
+        if high is None or not timed or not 0 < high - number.value <= _WIDEST:
+            return None
+        return Number(number.start, end, number.value, high=high)
 
     def _told_loosely(self, tokens: Sequence[str], number: Number) -> bool:
         """ "Say five, six weeks": the next number but a comma, and a time behind it; not "took five, six weeks"."""

@@ -43,6 +43,8 @@ _SEEN = frozenset({"see", "look", "come", "coming", "out", "comes", "due", "call
 _VISITS = frozenset({"see", "back", "visit", "due", "shoe", "reset", "trim", "come", "coming", "do", "book"})
 _TO_ME = frozenset({"me", "us"})
 _RINGING = frozenset({"ring", "call", "text", "phone", "message", "whatsapp", "email"})
+_TILL, _NOT = frozenset({"till", "until", "til", "before"}), frozenset({"n't", "not", "never"})
+_MYSELF, _HERE = frozenset({"i", "we"}), frozenset({"back", "out", "here", "see", "again"})
 _SOON = 3  # weeks: who is to ring in three or less tells how it goes; "ring me in six" is a booking
 
 
@@ -102,6 +104,8 @@ def otherwise(talk: Talk, sentence: list[Segment], mention: Mention) -> bool:
     closes = _CLOSING.issuperset(talk.words[mention.end : mention.end + 1])
     if number is None or not closes or mention.dropped or number.aughts is not None:
         return False
+    if talk.words[at - 1] in _TILL and 1 < number.value <= _MOST_WEEKS:
+        return _not_back_till(talk, sentence, mention)
     while at and talk.words[at - 1] in _MAKING_IT:
         at -= 1
     led = talk.words[at - 1 : at] in (["otherwise"], ["else"]) or talk.words[at - 2 : at] == ["if", "not"]
@@ -109,3 +113,20 @@ def otherwise(talk: Talk, sentence: list[Segment], mention: Mention) -> bool:
         return False
     near = [*talk.sentence(sentence[0].sentence - 1), *sentence]
     return any(d.slot == "next_visit_weeks" for s in near for d in s.drafts)
+
+
+def _not_back_till(talk: Talk, sentence: list[Segment], mention: Mention) -> bool:
+    """ "They've a show in three weeks but I won't be back till six": weeks, where weeks were spoken of; not an hour."""
+    segment = next(s for s in sentence if s.start <= mention.start < s.end)
+    led = {*talk.words[segment.start : mention.start]}
+    if not (led & _MYSELF and led & _NOT and led & _HERE) or segment.having("times") or segment.having("feet"):
+        return False
+    told = [m for m in talk.having("units") if sentence[0].start <= m.start < mention.start]
+    if not any(m.get("units") in ("week", "fortnight", "month") for m in told):
+        return False
+    for cue in segment.having("plans", "condition"):
+        cue.dropped = cue.dropped or cue.end == mention.start  # "until six" is no condition
+    if segment.joined_by("but", ", but") and not segment.having("horse"):
+        for draft in [d for s in sentence for d in s.drafts if d.slot == "next_visit_weeks"]:
+            draft.drop("overruled: not back till later")  # "usually eight weeks, but I won't be back till ten"
+    return True

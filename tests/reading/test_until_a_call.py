@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import NAMES, Read
+from tests.reading.conftest import NAMES, Read, reads
 from tests.reading.telling import told
 
 NO_VISIT = [
@@ -56,3 +56,33 @@ OF_THE_VET = (
 def test_the_interval_is_the_vets(read: Read, text: str) -> None:
     (visit,) = read(text, *NAMES)
     assert told(visit) == ["- vet referral planned"]
+
+
+test_perhaps_a_week_more = reads(
+    [
+        ("Six, maybe seven weeks.", ["- next_visit_weeks 6 planned"]),
+        ("Five, maybe six, weeks.", ["- next_visit_weeks 5 planned"]),
+        ("See him in six, perhaps seven weeks.", ["- next_visit_weeks 6 planned"]),
+        ("Back in four, could be five weeks.", ["- next_visit_weeks 4 planned"]),
+        ("Six or maybe even seven weeks.", ["- next_visit_weeks 6 planned"]),
+        ("Six, no, seven weeks.", ["- next_visit_weeks 7 planned"]),
+        ("Six, make it seven weeks.", ["- next_visit_weeks 7 planned"]),
+        ("Fronts, size six, maybe seven weeks.", ["- next_visit_weeks 7 planned", "LF+RF shoe_size 6"]),
+        ("Fronts, six nails, maybe seven weeks.", ["- next_visit_weeks 7 planned", "LF+RF nails 6"]),
+    ],
+    "Tansy. {}",
+)
+
+test_not_back_till = reads(
+    [
+        ("They've got a show in three weeks but I won't be back till six.", ["- next_visit_weeks 6 planned"]),
+        ("The show's in two weeks, I won't be out till five.", ["- next_visit_weeks 5 planned"]),
+        ("Usually eight weeks but I won't be back till ten.", ["- next_visit_weeks 10 planned"]),
+        ("He's due in four weeks, but we won't be back until five.", ["- next_visit_weeks 5 planned"]),
+        ("They've a show in three weeks but I won't be back till six tonight.", []),
+        ("They've a show in three weeks, I'm not home till six.", []),
+        ("Show in three weeks but I won't be back until the sixth.", []),
+        ("I won't be back till six.", []),
+    ],
+    "Tansy. {}",
+)
