@@ -26,6 +26,7 @@ from pipeline.reading.off_by_the_horse import drop_off_for_a_look
 from pipeline.reading.once_more import COMING, brewing_again, drop_spoken_again, split_once_more, unlike_then
 from pipeline.reading.plans import announce, plan, plan_one
 from pipeline.reading.put_in_then import plan_after_all
+from pipeline.reading.put_off import put_off
 from pipeline.reading.recalling import recall
 from pipeline.reading.refused import drop_refused
 from pipeline.reading.sayings import Sayings, said_whole
@@ -79,6 +80,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     drop_thought_lame(talk, sentences)
     drop_wished(talk)
     drop_refused(talk)
+    put_off(talk)
     for number, sentence in enumerate(sentences):
         resolve_gone(talk, sentence, sentences[max(0, number - 2) : number], groups)
         doubt_after(talk, sentence, sentences[number - 1] if number else [])
