@@ -18,7 +18,7 @@ _PUT_OFF = Sayings(
     *(f"{it} can wait" for it in ("that", "those", "they", "it", "them")),
 )  # fmt: skip
 _THINGS = PLANNABLE - ALWAYS_PLANNED - {"manner"}
-_CLOSING = ([], ["though"], ["then"], ["now"], ["too"], ["till"], ["until"], ["for"], ["not"])
+_CLOSING: tuple[list[str], ...] = ([], ["though"], ["then"], ["now"], ["too"], ["till"], ["until"], ["for"], ["not"])
 _TAKEN_OUT = frozenset({"never done", "only intended", "only wished for"})
 _HOW_MUCH = "something that is put off, but not how much of it"
 
