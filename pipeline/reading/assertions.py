@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from pipeline.reading.again_planned import plan_again, tell_elsewhere
+from pipeline.reading.again_planned import plan_again, put_off, tell_elsewhere
 from pipeline.reading.at_that_time import THEN, recall_asked, recall_then, recall_what_he_had
 from pipeline.reading.changed_over import changed_over
 from pipeline.reading.degrees_then import answer_then_and_now
@@ -26,7 +26,6 @@ from pipeline.reading.off_by_the_horse import drop_off_for_a_look
 from pipeline.reading.once_more import COMING, brewing_again, drop_spoken_again, split_once_more, unlike_then
 from pipeline.reading.plans import announce, plan, plan_one
 from pipeline.reading.put_in_then import plan_after_all
-from pipeline.reading.put_off import put_off
 from pipeline.reading.recalling import recall
 from pipeline.reading.refused import drop_refused
 from pipeline.reading.sayings import Sayings, said_whole

@@ -21,9 +21,6 @@ _ARE = (["are"], ["were"], ["sit"], ["sat"])
 _REACH = 6
 _FAR_IN_A_FOOT = 2
 _USUAL_NAIL = Fraction(7, 2)  # below it a size is rather the shoe's; common practice, no source
-_TO_THE_SIZE = frozenset(
-    {",", "and", "each", "in", "on", "to", "a", "per", "foot", "shoe", "side", "of", "them", "all"}
-)
 FAR_FROM_ITS_SIZE = 3  # sizes between the shoes of one horse; common practice, no source
 
 
@@ -59,12 +56,10 @@ def size_behind_count(talk: Talk, drafts: list[Draft], worded: Mention, mention:
 
     Asked where the shoe is new, whose size is missed, or its kind is told behind ("six nails each, size five, steel").
     """
-    number = mention.number
-    feet = {i for m in talk.having("feet") for i in m.literal}
-    between = {talk.words[i] for i in range(drafts[-1].end, worded.start) if i not in feet}
-    if number is None or number.value < _USUAL_NAIL or not between <= _TO_THE_SIZE or drafts[-1].slot != "nails":
+    number, between = mention.number, talk.words[drafts[-1].end : worded.start]
+    if number is None or number.value < _USUAL_NAIL or "," in between[:-1] or drafts[-1].slot != "nails":
         return False
-    if talk.words[worded.start].startswith("shoe"):
+    if talk.words[worded.start].startswith("shoe") or between[-1:] != [","]:
         return False
     end = mention.end + (talk.words[mention.end : mention.end + 1] == [","])
     behind = talk.mention_starting(end)

@@ -349,11 +349,9 @@ class NumberReader:
 
     def _with_range(self, tokens: Sequence[str], number: Number, said: Sequence[str]) -> Number:
         """ "six to seven", "5-6", "five or six", "five, six weeks": the lower end counts, the upper is kept."""
-        perhaps = self._perhaps(said, number)
-        if perhaps is not None:
-            return perhaps
-        loosely = self._told_loosely(said, number)
-        if not loosely and (
+        if (loosely := self._told_loosely(said, number)) is not None:
+            return loosely
+        if (
             number.end + 1 >= len(tokens)
             or tokens[number.end] not in ("to", "or", "-")
             or number.aughts
@@ -366,28 +364,18 @@ class NumberReader:
         high = self._with_out_of(tokens, high)  # "one to two out of five"
         return Number(number.start, high.end, number.value, high=high.value, out_of=high.out_of)
 
-    def _perhaps(self, tokens: Sequence[str], number: Number) -> Number | None:
-        """ "Six, maybe seven weeks", "four, could be five, weeks": a range; not behind "size"."""
+    def _told_loosely(self, tokens: Sequence[str], number: Number) -> Number | None:
+        """ "Say five, six weeks", "six, maybe seven weeks": weeks behind the next; not "took five, six weeks"."""
         at = number.end + (tokens[number.end : number.end + 1] == [","])
         at += tokens[at : at + 1] == ["or"]
         doubt = next((len(form) for form in _PERHAPS if tokens[at : at + len(form)] == form), 0)
-        ahead = tokens[number.start - 1] if number.start else "."
-        if not doubt or number.aughts or number.plural or ahead not in _BEFORE_WEEKS:
+        if number.aughts or number.plural or number.out_of or not (doubt or tokens[at - 1] == ","):
             return None
         high, end = self._count(tokens, at + doubt)
-        end += tokens[end : end + 1] == [","]
+        end += bool(doubt) and tokens[end : end + 1] == [","]
         timed = end < len(tokens) and tokens[end] in _WEEKS
-        if high is None or not timed or not 0 < high - number.value <= _WIDEST:
+        if high is None or not timed or not 0 < high - number.value <= (_WIDEST if doubt else 2):
             return None
-        return Number(number.start, end, number.value, high=high)
-
-    def _told_loosely(self, tokens: Sequence[str], number: Number) -> bool:
-        """ "Say five, six weeks": the next number but a comma, and a time behind it; not "took five, six weeks"."""
-        if list(tokens[number.end : number.end + 1]) != [","] or number.aughts or number.plural or number.out_of:
-            return False
-        high, after = self._count(tokens, number.end + 1)
-        timed = after < len(tokens) and tokens[after] in _WEEKS
-        if high is None or not timed or high - number.value not in (1, 2):
-            return False
         ahead = tuple(tokens[max(0, number.start - 2) : number.start])
-        return not ahead or ahead[-1] in _BEFORE_WEEKS or ahead in _CALLED
+        led = not ahead or ahead[-1] in _BEFORE_WEEKS or ahead in _CALLED
+        return Number(number.start, end, number.value, high=high) if led else None

@@ -95,23 +95,22 @@ def _claimed(mentions: list[Mention], talk_words: list[str]) -> set[int]:
 
 
 def _degrees_between(talk: Talk) -> set[int]:
-    """ "Flare in front and a little thrush, mild, in the right hind frog": the commas around a degree.
+    """ "Flare in front and a little thrush, mild, in the right hind frog": the commas around the degree.
 
-    The foot closes what is told: "a corn, mild, in the right front a bruise" cuts.
+    Not so "a corn, mild, in the right front a bruise".
     """
     found: set[int] = set()
     words = talk.words
     for degree in talk.having("severities"):
-        at = degree.start - 1
-        finding = talk.mention_ending(at) if words[at : degree.end + 1 : degree.end - at] == [",", ","] else None
-        if finding is None or finding.get("findings") is None:
+        at, start = degree.start - 1, degree.end + 1
+        finding = talk.mention_ending(at)
+        if words[at] != "," or words[degree.end : start] != [","] or finding is None or not finding.get("findings"):
             continue
-        led = words[degree.end + 1] in _AT_THE or words[degree.end + 1] == "on"
-        end = _past_the_foot(talk, degree.end + 1)
+        led, end = words[start : start + 1] in (["in"], ["at"], ["on"]), _past_the_foot(talk, start)
         behind = talk.starting_in(end + 1, end + 1 + _TO_THE_NEXT)
         joined = "and" in words[end : end + 2] or not any(m.is_any(("findings", "severities")) for m in behind)
         closed = words[end : end + 1] in _ENDS or (led and words[end] in _MAY_CUT and joined)
-        if end > degree.end + 1 and closed and (led or "and" in words[max(0, finding.start - _TO_THE_NEXT) : at]):
+        if end > start and closed and (led or "and" in words[max(0, finding.start - _TO_THE_NEXT) : at]):
             found |= {at, degree.end}
     return found
 
