@@ -135,41 +135,40 @@ def _answered(talk: Talk, begin: int) -> int:
 
 def is_no_cue(talk: Talk, cue: Mention) -> bool:
     """Cues that are none here: the second "no" of "but no, no corn", the "wait" of "she can wait for six"."""
-    if talk.words[cue.start : cue.end] == ["wrong"] and _AMISS & set(talk.words[max(0, cue.start - 4) : cue.start]):
+    said = talk.words[cue.start : cue.end]
+    if said == ["wrong"] and _AMISS & set(talk.words[max(0, cue.start - 4) : cue.start]):
         return True  # "nothing else wrong"
     led = [word for word in talk.words[max(0, cue.start - 3) : cue.start] if word != ","]
     if led[-1:] == ["yeah"] and SENTENCE_ENDS.issuperset(led[-2:-1]):
         return True  # "yeah nah, off fore, corn" opens the talk
-    if talk.words[cue.start : cue.end] == ["forget", "it"]:
+    if said == ["forget", "it"]:
         return talk.words[cue.start - 1] not in (",", ".", "oh", "just")  # "don't let me forget it"
-    if talk.words[cue.start : cue.end] in _WEIGHING:
+    if said in _WEIGHING:
         return not _weighed(talk, cue)
-    if talk.words[cue.start : cue.end + 1] in _SORRY_FOR:
+    if talk.words[cue.start : cue.end + 1] in _SORRY_FOR or (said in _ADDING and _adds(talk, cue)):
         return True
-    if "thinking" in talk.words[cue.start : cue.end] and talk.words[cue.end - 1] != "horse":
+    if "thinking" in said and talk.words[cue.end - 1] != "horse":
         return talk.words[cue.end : cue.end + 1] not in ([], ["."], [","], ["there"])  # "… of his brother coming too"
-    if talk.words[cue.start : cue.end] in _PAUSING and (_two_statements(talk, cue) or _goes_on(talk, cue)):
+    if said in _PAUSING and (_two_statements(talk, cue) or _goes_on(talk, cue)):
         return True
-    if talk.words[cue.start : cue.end] in _ADDING and _adds(talk, cue):
-        return True
-    if talk.words[cue.start : cue.end] in _ALONE:
+    if said in _ALONE:
         marked = (",", "no", "oh") if talk.words[cue.start] != "wait" else (",", "no", "oh", ".")
         if talk.words[cue.start - 1] not in marked or talk.words[cue.end : cue.end + 1] not in ([","], ["."]):
             return True
-    if talk.words[cue.start : cue.end] in _EVERYDAY or talk.words[cue.start : cue.start + 2] in _WAITING:
+    if said in _EVERYDAY or talk.words[cue.start : cue.start + 2] in _WAITING:
         before = talk.words[cue.start - 1] if cue.start else "."
         after = talk.words[cue.end] if cue.end < len(talk.words) else "."
         return before not in (",", ".", "no", "uh", "um", "oh", "or") and after not in (",", ".")
-    if talk.words[cue.start : cue.end] == ["should", "be"] and talk.words[cue.start - 1] in ("it", "he", "she", "they"):
+    if said == ["should", "be"] and talk.words[cue.start - 1] in ("it", "he", "she", "they"):
         return True
-    if talk.words[cue.start : cue.end] in ASSESSED and cue.start and talk.words[cue.start - 1] in _ASSESSING:
+    if said in ASSESSED and cue.start and talk.words[cue.start - 1] in _ASSESSING:
         better = thought_better(talk, cue) and not _against_before(talk, cue)
         return not better  # "today I'd call it grade one" corrects nothing
-    if talk.words[cue.start : cue.end] in ASSESSED and of_another_foot(talk, cue):
+    if said in ASSESSED and of_another_foot(talk, cue):
         return True
-    if talk.words[cue.start : cue.end] in ASSESSED and _against_before(talk, cue):
+    if said in ASSESSED and _against_before(talk, cue):
         return True  # "two out of five last week, call it one today"
-    if talk.words[cue.start : cue.end] != ["no"]:
+    if said != ["no"]:
         return False
     if answers_in_turn(talk, cue.start):
         return True

@@ -51,9 +51,8 @@ _WAITS = 2  # sentences that may pass between the names and what is said of them
 def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
     """For each segment that is said of several horses, their indices."""
     together: dict[int, list[int]] = {}
-    waiting: list[int] = []
-    shared: list[int] = []
-    since = 0
+    waiting, shared, since = list[int](), list[int](), 0
+    here = here_today(talk, spans, 1 + max((s.horse for s in spans), default=-1))
     for sentence in talk.sentences():
         behind = _listed_behind(talk, sentence, spans)
         if behind:
@@ -65,7 +64,6 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
         several = len(named) == len(listed) >= _SEVERAL
         told = several and any(m.is_any(_TRADE) for s in sentence for m in s.mentions)
         counted = _of_so_many(talk, sentence)
-        here = here_today(talk, spans, 1 + max((s.horse for s in spans), default=-1))
         everyone = [h for h in here if any(s.horse == h and s.start < sentence[0].start for s in spans)]
         if counted is not None and not named and len(everyone) == counted:
             together.update(dict.fromkeys([s.index for s in sentence], everyone))
