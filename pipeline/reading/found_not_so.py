@@ -23,7 +23,11 @@ _NOT_SO = Sayings(
     *(f"{can} {find}" for can in ("could n't", "ca n't", "did n't", "do n't", "could not", "did not")
       for find in ("see", "find", "feel")),
 )  # fmt: skip
-AGAINST = Sayings(*(" ".join(form) for said in (_NOT_SO, _NOT_MY_VIEW, OF_THE_SORT) for form in said.forms))
+_HAS_NOT = Sayings(
+    *(f"{he} {has} it" for he in ("he", "she")
+      for has in ("has n't got", "has not got", "'s not got", "ai n't got", "does n't have", "does not have"))
+)  # fmt: skip
+AGAINST = Sayings(*(" ".join(form) for said in (_HAS_NOT, _NOT_SO, _NOT_MY_VIEW, OF_THE_SORT) for form in said.forms))
 _IT = frozenset({
     "no", "it", "one", "that", "any", "them", "there", "i", "we", "looked", "had", "a", "look", "and", "but", "though",
     "at", "all", "today", "of", "myself", "well", "nope", "listened", "felt", "checked", "him", "her",
@@ -37,7 +41,7 @@ def deny_thought(talk: Talk, sentence: Sentence, before: Sentence) -> None:
     if sentence.lacks(AGAINST.first_words):
         return
     for position, segment in enumerate(sentence):
-        if segment.drafts or segment.having("feet"):
+        if segment.drafts or any(m.readings["feet"] != "in_hand" for m in segment.having("feet")):
             continue
         words = talk.words[segment.start : segment.end]
         form = next((f for i in range(segment.start, segment.end) if (f := AGAINST.at(talk.words, i))), None)
@@ -84,6 +88,8 @@ def _found_not_so(draft: Draft, segment: Segment, sentence: Sentence) -> None:
 
 def _was_thought(talk: Talk, draft: Draft, form: list[str]) -> bool:
     """Not "I suspect an abscess. I couldn't find it", which may be there all the same."""
+    if form in _HAS_NOT.forms:
+        return not draft.segment.having("horse")  # "he's a laminitis waiting to happen, but he hasn't got it"
     own = draft.status is Status.SUSPECTED and form[-1] not in ("see", "find", "feel", "found")
     if form in _NOT_MY_VIEW.forms:
         own = not THOUGHT.isdisjoint(talk.words[talk.sentence(draft.segment.sentence)[0].start : draft.start])

@@ -124,3 +124,18 @@ test_asked_and_answered = reads(
     ],
     "Tansy. {}",
 )
+
+test_has_not_got_it = reads(
+    [
+        (
+            "Tally, he's a laminitis waiting to happen, but he hasn't got it, no heat in either fore.",
+            ["- finding laminitis absent", "LF+RF finding heat absent"],
+        ),
+        ("Tally, they were all worried about laminitis, but he hasn't got it.", ["- finding laminitis absent"]),
+        ("Tally, I looked for thrush in the near fore, but he hasn't got it.", ["LF finding thrush absent"]),
+        ("Tally, thrush in the near fore. She hasn't got it in the off fore.",
+         ["LF finding thrush", "RF finding thrush absent"]),
+        ("Tally, corn in the near fore, and he hasn't got it easy.", ["LF finding corn"]),
+        ("Tally, corn in the near fore last time and she hasn't got it now.", ["LF finding corn resolved"]),
+    ]
+)  # fmt: skip
