@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import FEET, Status
 
+_ON_THE = tuple([on, "the"] for on in ("on", "in", "for", "to", "into", "over"))
+_THERE = (Status.PRESENT, Status.SUSPECTED)
 _NEAR = 2  # sentences from the finding to its treatment
 _DONE = frozenset({"work", "treatment"})
 TO_DO = frozenset({"should", "must", "can", "ought", "has", "have", "left", "gave"})
@@ -21,6 +25,8 @@ _TREATED = frozenset({"cut", "dug", "put", "got", "gave", "took", "let", "packed
 
 def treat_what_is_there(talk: Talk) -> None:
     """ "Thrush in the off hind, none in the near hind. Iodine on that.": the iodine is the off hind's."""
+    if talk.having("treatments"):
+        _treat_the_finding(talk)
     for draft in talk.drafts:
         treated = draft.slot == "treatment" or (draft.slot, draft.value) == ("work", "removed")
         if not treated or draft.status is not Status.PRESENT or not draft.feet or _named(talk, draft):
@@ -29,6 +35,24 @@ def treat_what_is_there(talk: Talk) -> None:
         if feet:
             draft.feet = feet
             draft.note("foot: where the finding is")
+
+
+def _treat_the_finding(talk: Talk) -> None:
+    """ "Scratches behind, thrush in the left. Antiseptic on the scratches, iodine on the thrush.": no new one."""
+    for segment in talk.segments:
+        for treatment, found in pairwise(segment.kept if len(segment.drafts) > 1 else ()):
+            if (treatment.slot, found.slot) != ("treatment", "finding") or segment.having("feet"):
+                continue
+            if talk.words[treatment.end : found.start] not in _ON_THE:
+                continue
+            told = [
+                d for d in talk.drafts if (d.slot, d.value) == ("finding", found.value) and d.start < treatment.start
+            ]
+            there = [d for d in told if d.segment.horse == segment.horse and d.status in _THERE and d.feet]
+            if there:
+                treatment.feet = tuple(foot for foot in FEET if any(foot in (d.feet or ()) for d in there))
+                treatment.note("foot: where the finding is")
+                found.drop("told before")
 
 
 def _named(talk: Talk, draft: Draft) -> bool:
@@ -59,7 +83,7 @@ def _where_it_is(talk: Talk, treatment: Draft) -> Feet:
         for d in s.drafts
         if d.slot == "finding" and not d.dropped and d.start < treatment.start and d.feet
     ]
-    there = [d for d in near if d.status in (Status.PRESENT, Status.SUSPECTED)]
+    there = [d for d in near if d.status in _THERE]
     if any(set(d.feet or ()) & set(treatment.feet or ()) for d in there):
         return ()
     absent = [d for d in near if d.status is Status.ABSENT and set(treatment.feet or ()) <= set(d.feet or ())]

@@ -174,3 +174,27 @@ test_opened_and_nothing_ran = reads(
     ],
     "Tansy. {}",
 )
+
+test_what_is_put_on_the_finding_told_before = reads(
+    [
+        (
+            "Scratches on both hinds. Thrush in the left hind. Antiseptic on the scratches, iodine on the thrush.",
+            [
+                "LH finding thrush",
+                "LH treatment copper_sulfate",
+                "LH+RH finding scratches",
+                "LH+RH treatment antiseptic",
+            ],
+        ),
+        (
+            "Corn in the near fore. Reset in front. Poultice on the corn.",
+            ["LF finding corn", "LF treatment poultice", "LF+RF work reset"],
+        ),
+        ("Off fore. Iodine on the thrush.", ["RF finding thrush", "RF treatment iodine"]),
+        (
+            "No thrush in front. Thrush behind. Iodine on the thrush.",
+            ["LF+RF finding thrush absent", "LH+RH finding thrush", "LH+RH treatment iodine"],
+        ),
+    ],
+    "Tansy. {}",
+)
