@@ -266,3 +266,14 @@ test_seen_elsewhere = reads(
         ("Saw a horse this morning with a keratoma. Near fore has thrush.", ["LF finding thrush"]),
     ]
 )
+
+test_a_horse_up_the_road = reads(
+    [
+        ("The Simmons horse up the road had rotation. Growth rings in front.", ["LF+RF finding growth_rings"]),
+        ("The mare down the lane had it, but this guy's films didn't show any rotation in either front.",
+         ["LF+RF finding rotation absent"]),
+        ("Thrush in the near hind. The horse up the road has it too. Iodine on it.",
+         ["LH finding thrush", "LH treatment iodine"]),
+    ],
+    "Tansy. {}",
+)  # fmt: skip
