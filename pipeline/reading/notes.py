@@ -71,6 +71,7 @@ def _flagged(transcript: Transcript, talk: Talk, start: int, end: int, reason: s
 # Of 1,293 takes of farriers' memos the one that tells least has a fact in 14 words.
 _WORDS_A_FACT = 40
 _NOBODY_S = 80  # where no horse of the roster is named, a foot makes no work of so little: "it was on my left hand"
+_BY_CHANCE = 160  # nor does a horse's name: a short one is heard in other people's talk
 
 
 def nothing_told(transcript: Transcript, visits: Sequence[Visit]) -> None:
@@ -81,7 +82,7 @@ def nothing_told(transcript: Transcript, visits: Sequence[Visit]) -> None:
     words = len(transcript.words)
     if not facts or words < _WORDS_A_FACT * len(facts):
         return
-    known = any(visit.horse_match is HorseMatch.KNOWN for visit in visits)
+    known = words < _BY_CHANCE * len(facts) and any(visit.horse_match is HorseMatch.KNOWN for visit in visits)
     afoot = words < _NOBODY_S * len(facts) and any(fact.foot for fact in facts)
     if (known or afoot) and any(fact.match is not MatchKind.VERIFIED for fact in facts):
         return

@@ -25,6 +25,7 @@ def visits(reader: Reader, transcript: Transcript) -> list[Visit]:
         ("Teasel had thrush on the lawn.", {"thrush": "trash"}, "thrush"),
         ("A boat, or a horse, so I'd call the vet.", {}, "call the vet"),  # of no horse and no foot
         (f"{TALK * 4}He had new shoes on his left front.", {}, "new shoes"),  # a foot alone, in twice as much talk
+        (f"{TALK * 12}Teasel called the vet.", {}, "called the vet"),  # a name alone, in four times as much
     ],
 )
 def test_it_is_asked_and_no_fact(reader: Reader, told: str, instead: dict[str, str], quote: str) -> None:
@@ -41,6 +42,7 @@ def test_it_is_asked_and_no_fact(reader: Reader, told: str, instead: dict[str, s
     [
         (f"{TALK * 4}He had thrush on the near fore.", {}),  # heard as it stands, of a foot
         (f"Teasel. {TALK * 4}She's sound.", {}),  # of a horse
+        (f"Teasel. {TALK * 11}She's sound.", {}),
         ("Sound, and six weeks.", {}),
         ("Teasel. Thrush in the near fore.", {"Thrush": "Trash"}),  # a short memo that tells something
         (f"{TALK * 2}Teasel. Thrush in the near fore.", {"Thrush": "Trash"}),
