@@ -126,8 +126,9 @@ def _weighed(talk: Talk, cue: Mention) -> bool:
 def _answered(talk: Talk, begin: int) -> int:
     """ "What did I put, three, it was three degree", "…, it was three": of today; where the answer begins."""
     for at in (begin, next_mark(talk, begin) + 1):
-        if talk.words[at : at + 2] == ["it", "was"]:
-            talk.words[at + 1] = "is"
+        timed = any(m.end <= at and SENTENCE_ENDS.isdisjoint(talk.words[m.end : at]) for m in talk.having("times"))
+        if talk.words[at : at + 2] == ["it", "was"] and not timed:
+            talk.roles[at + 1] = None
     while talk.words[begin : begin + 1] != [] and talk.words[begin] in _HALTS:
         begin += 1
     return begin

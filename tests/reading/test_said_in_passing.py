@@ -314,7 +314,10 @@ test_smaller_things = reads(
             "A bruise in the off fore, medial quarter. Testers strong there.",
             ["RF finding bruise @medial_quarter", "RF tester strong @medial_quarter"],
         ),
-        ("Bruise in the sole of the off fore, testers strong there.", ["RF finding bruise @sole", "RF tester strong"]),
+        (
+            "Bruise in the sole of the off fore, testers strong there.",
+            ["RF finding bruise @sole", "RF tester strong @sole"],
+        ),
         (
             "Corn at the medial heel, near fore, nothing on the testers there.",
             ["LF finding corn @medial_heel", "LF tester none"],
