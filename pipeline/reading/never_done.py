@@ -57,6 +57,7 @@ def drop_never_done(talk: Talk, sentence: Sentence) -> None:
     _first_worn(talk, sentence)
     for draft in [d for s in sentence for d in s.drafts] if sentence.says(_TO_NAIL) else ():
         done = talk.words[draft.start - 2] in _BROUGHT_OFF or put_on_behind(talk, sentence, draft.start)
+        done = done or talk.words[draft.start - 1] != "to"  # "left hind, tack it back on"
         if draft.slot == "work" and talk.words[draft.start] in _TO_NAIL and draft.status is Status.PRESENT and not done:
             draft.drop("never done")  # "he wouldn't stand to nail it back on"
     if sentence.lacks(_BEGINS) or not talk.tells(_NEARLY, _WOULD_HAVE, _MEANT):

@@ -138,6 +138,7 @@ def _fierce(talk: Talk, mention: Mention) -> bool | None:
         return None if person and found[0].get("tester_heads") else True  # "he was vicious with the testers"
     alone = segment.joined_by(",", "start") and _VERY.issuperset(talk.words[segment.start : segment.end])
     ahead = talk.segments[segment.index - 1].mentions if segment.index and alone else []
-    if any(m.is_any(_HEADS) for m in ahead):
-        return True
+    behind = bool(ahead) and ahead[-1].end == segment.start - 1 and "findings" in ahead[-1].readings
+    if behind or any(m.is_any(_HEADS) for m in ahead):
+        return True  # "near fore, thrush, savage"
     return None if any(m.is_any(_FOUND) for m in ahead) else False

@@ -113,7 +113,8 @@ def of_the_others(
         return found
     others = groups[before.index][-1].feet
     everywhere = bool(found) and all(group.feet == FEET for group in found)  # "in any of those"
-    pointed = bool(_POINTING & set(talk.words[segment.start : segment.end]))
+    opens = talk.words[segment.start] == "there"  # "there's no flare in all four" points at none
+    pointed = bool(_POINTING & set(talk.words[segment.start + opens : segment.end]))
     if (found and not (everywhere and pointed)) or not (pointed or _found_before(talk, segment, others)):
         return found
     return [FootGroup(segment.start, segment.start, others, True)]

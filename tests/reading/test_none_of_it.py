@@ -77,6 +77,10 @@ test_denied_behind_feet_that_were_only_named = reads(
             "Heat in the near fore. The others are cold, no heat there.",
             ["LF finding heat", "RF+LH+RH finding heat absent"],
         ),
+        (
+            "Thrush, the rear pair. There's no flare in all four.",
+            ["LF+RF+LH+RH finding flare absent", "LH+RH finding thrush"],
+        ),
         ("Near fore, heat. The other three are fine. No heat.", ["LF finding heat", "RF+LH+RH finding heat absent"]),
         (
             "Near hind, thrush. The rest look good, no thrush in any of those.",

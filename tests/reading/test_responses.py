@@ -265,6 +265,7 @@ test_fierce = reads(
         ("Testers near fore, savage.", ["LF tester strong"]),
         ("Near fore, savage reaction on the testers.", ["LF tester strong"]),
         ("Vicious pulse and savage heat in the off fore.", ["RF finding heat ~severe", "RF pulse bounding"]),
+        ("Near fore, thrush, savage.", ["LF finding thrush ~severe"]),
         # asked: the horse, or the corn; the horse, or his answer
         ("Corn in the near fore, savage.", ["LF finding corn"]),
         ("He was vicious with the testers on the near fore.", []),
