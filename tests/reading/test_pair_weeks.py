@@ -140,7 +140,7 @@ def test_pair_weeks(read: Read, text: str, expected: dict[str | None, list[str]]
 
 
 TRIM, SIX = "LF+RF+LH+RH work trim", "- next_visit_weeks 6 planned"
-OF_THREE: list[tuple[str, dict[str | None, list[str]]]] = [
+OF_THREE = [
     (f"{led} {told_of} {weeks}", {"Tally": [SIX, TRIM], "Buck": [SIX, TRIM]})
     for led, told_of, weeks in (
         ("Tally and Buck today, Sable's next week, she's in foal.", "Tally trimmed. Buck trimmed.", "Both in six."),
