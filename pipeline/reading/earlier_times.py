@@ -51,12 +51,17 @@ def earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[
     told = [m for m in cues if not season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
     told = [m for m in told if not _weeks_at_first(talk, segment, m) and not before_then(talk, segment, m)]
     told = [m for m in told if not since_what(talk, m) and not event_ahead(talk, sentence, segment, m)]
-    told = [m for m in told if talk.words[m.end : m.end + 1] != ["'s"] or talk.words[m.end + 1] not in _PICTURES]
+    told = [m for m in told if not _names_pictures(talk.words[m.end : m.end + 2])]
     told = [m for m in told if not goes_on_again(talk, segment, m) and not in_it_still(talk.words, m)]
     told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
     told = [m for m in told if not (talk.says(_AGREED) and _as_agreed(talk, segment, m))]
     told = [m for m in told if not is_unlike(talk, m) and talk.words[m.start - 2 : m.start - 1] != ["unlike"]]
     return told or _unlisted(talk, sentence, segment)
+
+
+def _names_pictures(behind: list[str]) -> bool:
+    """ "On last month's films": they show what is there."""
+    return behind[:1] == ["'s"] and not _PICTURES.isdisjoint(behind[1:])
 
 
 def _only_found_then(talk: Talk, sentence: list[Segment], segment: Segment) -> bool:

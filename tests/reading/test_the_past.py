@@ -223,6 +223,7 @@ test_a_case_of_then = reads(
         ),
         ("Founder case. Heart bars in front.", ["- finding laminitis", "LF+RF shoe_type heart_bar"]),
         ("Founder case since the spring.", ["- finding laminitis"]),
+        ("Reset in front. They are last cycle's", ["LF+RF work reset"]),  # the memo breaks off
         ("Growth rings from the winter on both fores.", ["LF+RF finding growth_rings"]),
     ]
 )

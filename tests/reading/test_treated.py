@@ -181,7 +181,7 @@ test_what_is_put_on_the_finding_told_before = reads(
             "Scratches on both hinds. Thrush in the left hind. Antiseptic on the scratches, iodine on the thrush.",
             [
                 "LH finding thrush",
-                "LH treatment copper_sulfate",
+                "LH treatment iodine",
                 "LH+RH finding scratches",
                 "LH+RH treatment antiseptic",
             ],
