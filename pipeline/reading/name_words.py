@@ -37,3 +37,8 @@ NAME_FOLLOWERS = frozenset(
 
 # A word alone that ends so is a remark, not an unknown horse ("Typical." stands in vocab/remarks.csv).
 REMARK_ENDINGS = ("ful", "ous", "able", "ible", "ive", "ingly", "fully", "ously", "ably", "ibly")
+# Whose kin a horse is, and what it is called then.
+KIN_SEXES = {
+    "mother": "she", "dam": "she", "sister": "she", "daughter": "she",
+    "father": "he", "sire": "he", "brother": "he", "son": "he",
+}  # fmt: skip

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from pipeline.reading.name_words import KIN_SEXES
 from pipeline.reading.tokens import NOT
 
 _WEEKDAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
@@ -27,7 +28,7 @@ _AFTER_ALL = frozenset({"today", "anyway", "instead"})
 _HIM = frozenset({"him", "her", "them"})
 
 
-_MALES, _FEMALES = frozenset({"brother", "son", "sire"}), frozenset({"sister", "mother", "dam", "daughter"})
+_MALES, _FEMALES = (frozenset(kin for kin, sex in KIN_SEXES.items() if sex == one) for one in ("he", "she"))
 _BETWEEN = frozenset({"full", "half", "big", "little", "older", "younger", "own", "twin", "wee"})
 _KIN_WORDS = 5  # "is her little half brother"
 _IN_TURN = ("next", "first", "second", "now", "here", "up")  # "Buck is next, he was to be Monday"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.name_words import HORSE_NOUNS
+from pipeline.reading.name_words import HORSE_NOUNS, KIN_SEXES
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.stretches import next_mark
 from pipeline.reading.talk import Talk
@@ -63,8 +63,7 @@ _ASIDE_WITHIN, _ASKER_WITHIN, _DESCRIBED_IN = 8, 10, 2
 _LED_WITHIN = 5  # tokens: "I was mixing him up with his stablemate"
 _HEADS = frozenset({"head", "mind", "brain"})
 _MINDED = _HEADS | {"thinking", "confusing", "mixing", "picturing"}
-_SEXES = {"mother": "she", "dam": "she", "sister": "she", "sire": "he", "father": "he", "brother": "he", "son": "he"}
-_KINDRED, _ACROSS = frozenset(_SEXES), {"she": "his", "he": "her"}
+_KINDRED, _ACROSS = frozenset(KIN_SEXES), {"she": "his", "he": "her"}
 _ANOTHER_DAY = Sayings(
     "different story", "another story", "another day", "doing him tomorrow", "doing her tomorrow",
     *(
@@ -231,7 +230,7 @@ def _mark_of_his_dam(talk: Talk) -> None:
     words = talk.words
     for at in [i for i in talk.where(_KINDRED) if i and words[i - 1] in ("his", "her")]:
         stop = next((i for i in range(at, len(words)) if words[i] in SENTENCE_ENDS), len(words))
-        who = _SEXES[words[at]]
+        who = KIN_SEXES[words[at]]
         if words[stop + 1 : stop + 2] == [who] and words[at - 1] == _ACROSS[who]:
             _mark(talk, stop + 1, stop + 2)
 
