@@ -21,7 +21,7 @@ MOST = 11
 # From this share of the mean energy on a product of a row of A and one of B has all levels. A weaker one has fewer, so
 # that rounding costs none more than it costs the strong ones: reverse water-filling (Cover and Thomas 2006, "Elements
 # of Information Theory", 2nd edition, section 10.3.3; the section from memory).
-_STRONG, _LEAST = 0.6, 2
+_STRONG, _LEAST = 1.5, 2
 
 
 def energies(factors: Factors) -> dict[str, NDArray[np.float32]]:
