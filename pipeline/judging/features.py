@@ -19,6 +19,7 @@ from typing import Any
 
 from pipeline.judging.opinion import Opinion, shipped_opinion, words_around
 from pipeline.judging.second_horse import described, name_like
+from pipeline.judging.second_reader import second_reader
 from pipeline.judging.several_feet import NearFeet, near_feet
 from pipeline.judging.spoken_names import SpokenNames
 from pipeline.judging.surroundings import Surroundings, bare, is_number
@@ -158,6 +159,7 @@ class EvidenceOfMemo:
         self._word_at = {word.start: number for number, word in enumerate(words)}
         self._memo_mean = sum(w.probability for w in words) / len(words) if words else None
         facts = [fact for visit in visits for fact in visit.facts]
+        self.views = second_reader().views(self.around, facts)
         spoken = {(self.around.place(f.span), f.slot, str(f.value)) for f in facts}
         self._told_of: dict[tuple[tuple[int, int], str, str], set[str | None]] = {}
         for fact in facts:

@@ -14,6 +14,7 @@ from pipeline.judging.model import Care, Model, shipped
 from pipeline.judging.named import doubt_of_horse
 from pipeline.judging.overlooked import overlooked
 from pipeline.judging.plausibility import implausible
+from pipeline.judging.read_again import feet_left_out, read_otherwise
 from pipeline.judging.reasons import reasons_for
 from pipeline.judging.rewordings import doubtful_rewordings
 from pipeline.judging.seam_questions import question, whose
@@ -92,6 +93,8 @@ def _judge_visit(number: int, visit: Visit, judging: Judging, last: LastVisit | 
     name = judging.names[number]
     if name is not None:
         flags.append(name)
+    english = [fact for fact in visit.facts if not _is_foreign(fact, judging)]
+    flags += feet_left_out(english, judging.evidence.views, judging.transcript, judging.care)
     flags += [question(seam, visit, judging.transcript, judging.evidence.around) for seam in judging.seams[number]]
     if last is not None:
         flags += unmentioned(visit.facts, visit.date, last)
@@ -133,7 +136,7 @@ def _judge_fact(fact: Fact, visit: Visit, judging: Judging, found: Found, told: 
         confidence, reasons = weigh(fact, judging.transcript)
         reasons = reasons if confidence < FLAG_BELOW else []
     reasons += [reason for reason in (*against, *jumps) if reason not in reasons]
-    if any(start < fact.span[1] and fact.span[0] < end for start, end in judging.foreign):
+    if _is_foreign(fact, judging):
         reasons = [ASKED, *reasons]
         confidence = min(confidence, _CONTRADICTED)
     if against or jumps:
@@ -141,6 +144,10 @@ def _judge_fact(fact: Fact, visit: Visit, judging: Judging, found: Found, told: 
     return fact.model_copy(
         update={"confidence": round(confidence, 3), "flagged": bool(reasons), "reasons": reasons}
     )  # fmt: skip
+
+
+def _is_foreign(fact: Fact, judging: Judging) -> bool:
+    return any(start < fact.span[1] and fact.span[0] < end for start, end in judging.foreign)
 
 
 def _has_words(fact: Fact, transcript: Transcript) -> bool:
@@ -154,6 +161,7 @@ def _by_model(fact: Fact, visit: Visit, judging: Judging, found: Found) -> tuple
     evidence = judging.evidence.of(fact, visit, found)
     wrong, parts = judging.model.doubt(encode(evidence), judging.care)
     own = doubts(fact, judging.transcript)
+    own += read_otherwise(fact, judging.evidence.views.get(id(fact)), judging.care)
     asked = own or _in_poor_sound(fact, judging)
     if parts is not None:
         told = reasons_for(fact, parts, judging.transcript, judging.evidence.around)

@@ -49,11 +49,11 @@ def said_in(gold: dict[str, Any], visits: Sequence[Visit], text: str) -> Iterato
         ]
         everything = [fact for told in gold["visits"] for fact in told["facts"]]
         for fact in visit.facts:
-            meant = _meant(fact, own) or _meant(fact, everything) or NOT_SO
-            yield Said(gold["id"], frozenset(words_around(around, fact.span, fact.slot)), meant)
+            how = meant(fact, own) or meant(fact, everything) or NOT_SO
+            yield Said(gold["id"], frozenset(words_around(around, fact.span, fact.slot)), how)
 
 
-def _meant(fact: Fact, gold: Sequence[GoldFact]) -> str | None:
+def meant(fact: Fact, gold: Sequence[GoldFact]) -> str | None:
     """The status of the same fact in gold: its own where gold has it too."""
     found = [str(g[3]) for g in gold if (g[0], g[1]) == (fact.foot, fact.slot) and same_value(g[1], fact.value, g[2])]
     return str(fact.status.value) if fact.status.value in found else next(iter(found), None)

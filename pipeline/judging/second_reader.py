@@ -1,0 +1,93 @@
+"""The second reader: what a small net, which knows no rule, makes of the words around each fact.
+
+Words become vectors, two layers of gated recurrent units (Cho et al. 2014, "Learning Phrase Representations using RNN
+Encoder-Decoder", arXiv 1406.1078) pass over the whole memo both ways, and for each fact its first word, its last and
+the mean of all between tell how it was meant and of which feet. It was learnt from memos with their gold and from the
+project's own cases: ``python -m tests.bench.second_reader``. ``second_reader.onnx`` holds it, with its words.
+"""
+
+from __future__ import annotations
+
+import os
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+from importlib.resources import files
+
+import numpy as np
+
+from pipeline.judging.surroundings import Surroundings
+from pipeline.record import Fact, Foot, Status
+
+# Of each fact as many chances as these, then that nothing of the kind was meant.
+STATUSES = (Status.PRESENT, Status.ABSENT, Status.SUSPECTED, Status.RESOLVED, Status.HISTORY, Status.PLANNED)
+FEET: tuple[Foot | None, ...] = (None, "LF", "RF", "LH", "RH")
+UNKNOWN = 1  # the number of a word that was not learnt; 0 stands behind the end of a memo that others outlast
+_DIGIT = re.compile(r"\d")
+
+
+def plain(word: str) -> str:
+    """A word as the net knows it: of figures only how many there are."""
+    return _DIGIT.sub("#", word) if word[0].isdigit() else word
+
+
+@dataclass(frozen=True)
+class View:
+    """Chances (0 to 1) of each of ``STATUSES`` and of none of them, and that the words tell of each of ``FEET``."""
+
+    statuses: tuple[float, ...]
+    feet: tuple[float, ...]
+
+    def otherwise(self, status: Status) -> tuple[Status, float]:
+        """The likeliest other status and its chance."""
+        others = [
+            (chance, other) for other, chance in zip(STATUSES, self.statuses, strict=False) if other is not status
+        ]
+        chance, best = max(others)
+        return best, chance
+
+    def of_foot(self, foot: Foot | None) -> float:
+        """The chance that the words tell of this foot."""
+        return self.feet[FEET.index(foot)]
+
+
+class SecondReader:
+    """Runs the net on one core."""
+
+    def __init__(self, model: bytes) -> None:
+        # The runtime reports its use to its maker unless it is told not to before it is loaded.
+        os.environ["ORT_DISABLE_TELEMETRY"] = "1"
+        import onnxruntime
+
+        options = onnxruntime.SessionOptions()
+        options.intra_op_num_threads = options.inter_op_num_threads = 1
+        self._net = onnxruntime.InferenceSession(model, options, providers=["CPUExecutionProvider"])
+        told = self._net.get_modelmeta().custom_metadata_map
+        self._words = {word: number for number, word in enumerate(told["words"].split(" "), UNKNOWN + 1)}
+        self._slots = {slot: number for number, slot in enumerate(told["slots"].split(" "))}
+
+    def views(self, around: Surroundings, facts: Sequence[Fact]) -> dict[int, View]:
+        """What it makes of each fact, by the fact's id; nothing of a slot that it did not learn."""
+        known = [fact for fact in facts if fact.slot in self._slots]
+        count = len(around.tokens)
+        if not known or not count:
+            return {}
+        places = [around.place(fact.span) for fact in known]
+        first = [min(start, count - 1) for start, _ in places]
+        told = {
+            "words": [self._words.get(plain(token.text), UNKNOWN) for token in around.tokens],
+            "first": first,
+            "last": [max(start + 1, min(end, count)) for start, (_, end) in zip(first, places, strict=True)],
+            "slot": [self._slots[fact.slot] for fact in known],
+            "foot": [FEET.index(fact.foot) for fact in known],
+        }
+        found = self._net.run(["statuses", "feet"], {name: np.array(row, np.int64) for name, row in told.items()})
+        rows = zip(known, *found, strict=True)
+        return {id(fact): View(tuple(map(float, status)), tuple(map(float, feet))) for fact, status, feet in rows}
+
+
+@lru_cache(maxsize=1)
+def second_reader() -> SecondReader:
+    """The one that comes with the program."""
+    return SecondReader((files("pipeline.judging") / "second_reader.onnx").read_bytes())

@@ -1,0 +1,108 @@
+"""What the second reader takes otherwise is asked about; no fact is changed by it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import pytest
+
+from pipeline.judging import judge
+from pipeline.judging import read_again as module
+from pipeline.judging.model import Care
+from pipeline.judging.read_again import feet_left_out, read_otherwise
+from pipeline.judging.second_reader import FEET, STATUSES, SecondReader, View
+from pipeline.judging.surroundings import Surroundings
+from pipeline.record import Fact, FlagKind, Status, Transcript
+from tests.judging.making import fact, visit
+
+TEXT = "Wickham. Full pads in front."
+PLAN = "By the words around it this may be for a later day, not there or done today; which is it?"
+HARDLY = "The words hardly seem to tell of this foot; is it the right one?"
+
+
+def left_out_of(feet: str) -> str:
+    return f"More may be meant here than the feet that were read: {feet}; was something missed?"
+
+
+def view(status: Status = Status.PRESENT, sure: float = 0.9, **feet: float) -> View:
+    """A view that is so sure of a status, the rest being the first other one's, and of the feet that are given."""
+    other = next(one for one in STATUSES if one is not status)
+    statuses = (sure if one is status else 1 - sure if one is other else 0.0 for one in STATUSES)
+    return View((*statuses, 0.0), tuple(feet.get(str(foot), 0.5) for foot in FEET))
+
+
+def pads(foot: str | None = "LF", value: str = "full") -> Fact:
+    return fact("pad", value, foot, span=(9, 18), quote="Full pads")
+
+
+@pytest.mark.parametrize(
+    ("care", "sure", "asked"),
+    [
+        (Care.STRICT, 0.49, False),
+        (Care.STRICT, 0.51, True),
+        (Care.USUAL, 0.59, False),
+        (Care.USUAL, 0.61, True),
+        (Care.FAST, 0.79, False),
+        (Care.FAST, 0.81, True),
+    ],
+)
+def test_another_status_by_care(care: Care, sure: float, asked: bool) -> None:
+    assert read_otherwise(pads(), view(Status.PLANNED, sure), care) == ([PLAN] if asked else [])
+
+
+def test_the_same_status_is_not_asked_about() -> None:
+    assert read_otherwise(pads(), view(Status.PRESENT, 0.99), Care.STRICT) == []
+    assert read_otherwise(pads(), None, Care.STRICT) == []
+
+
+@pytest.mark.parametrize(
+    ("care", "above", "below"), [(c, module._HARDLY[c] + 1e-6, module._HARDLY[c] - 1e-6) for c in Care]
+)
+def test_a_foot_that_the_words_hardly_tell_of(care: Care, above: float, below: float) -> None:
+    assert read_otherwise(pads("RH"), view(RH=above), care) == []
+    assert read_otherwise(pads("RH"), view(RH=below), care) == [HARDLY]
+
+
+def test_what_is_the_horses_has_no_foot() -> None:
+    weeks = fact("next_visit_weeks", 6.0, None, status="planned")
+    assert read_otherwise(weeks, view(Status.PLANNED, **{"None": 0.0}), Care.STRICT) == []
+
+
+def left_out(facts: Sequence[Fact], *views: View) -> list[str]:
+    known = {id(one): seen for one, seen in zip(facts, views, strict=True)}
+    flags = list(feet_left_out(facts, known, Transcript(text=TEXT), Care.USUAL))
+    assert all((flag.kind, flag.quote) == (FlagKind.NOT_UNDERSTOOD, "Full pads") for flag in flags)
+    return [flag.reason for flag in flags]
+
+
+def test_a_foot_left_out_is_asked_about_once() -> None:
+    both = [pads("LF"), pads("LF", "rim")]
+    assert left_out(both, view(RF=0.96), view(RF=0.99)) == [left_out_of("the right fore")]
+    assert left_out([pads("LF")], view(RF=0.94)) == []
+    several = left_out_of("the right fore and the left hind")
+    assert left_out([pads("LF")], view(RF=0.96, LH=0.97)) == [several]
+
+
+def test_a_foot_of_which_that_was_read_is_not_asked_about() -> None:
+    assert left_out([pads("LF"), pads("RF", "rim")], view(RF=0.99), view(LF=0.99)) == []
+    assert left_out([pads(None)], view(RF=0.99)) == []  # the horse's, or no foot was understood, which is asked anyway
+
+
+class Sure(SecondReader):
+    """A second reader that takes everything for planned, and for the off fore's too."""
+
+    def __init__(self) -> None:
+        pass
+
+    def views(self, around: Surroundings, facts: Sequence[Fact]) -> dict[int, View]:
+        return {id(one): view(Status.PLANNED, 0.99, LF=0.9, RF=0.99) for one in facts}
+
+
+def test_judging_asks_and_changes_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("pipeline.judging.features.second_reader", Sure)
+    given = fact("finding", "thrush", "LF", span=(9, 15), quote="Thrush")
+    (seen,) = judge([visit(given)], Transcript(text="Wickham. Thrush in front."))
+    (one,) = seen.facts
+    assert (one.foot, one.value, one.status, one.flagged, one.reasons) == ("LF", "thrush", Status.PRESENT, True, [PLAN])
+    assert one.confidence <= 0.85
+    assert left_out_of("the right fore") in [flag.reason for flag in seen.flags]
