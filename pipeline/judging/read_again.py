@@ -11,7 +11,7 @@ from pipeline.judging.model import Care
 from pipeline.judging.naming import the_feet
 from pipeline.judging.second_reader import FEET, View
 from pipeline.judging.unread import not_understood
-from pipeline.record import HORSE_SLOTS, Fact, Flag, Foot, Status, Transcript
+from pipeline.record import Fact, Flag, Foot, Status, Transcript
 
 # The chance of another status from which it is asked about, that of a foot below which, and that of a foot of which
 # nothing was read from which: by care. DEVELOPERS.md, section 7, tells what each costs and catches.
@@ -35,8 +35,9 @@ def read_otherwise(fact: Fact, view: View | None, care: Care) -> list[str]:
     other, chance = view.otherwise(fact.status)
     found = []
     if chance >= _OTHERWISE[care]:
-        found.append(f"By the words around it this may be {_MEANT[other]}, not {_MEANT[fact.status]}; which is it?")
-    if fact.slot not in HORSE_SLOTS and view.of_foot(fact.foot) < _HARDLY[care]:
+        told = f"By the words around it this may be {_MEANT[other]}; it was read as {_MEANT[fact.status]}. Which is it?"
+        found.append(told)
+    if fact.foot is not None and view.of_foot(fact.foot) < _HARDLY[care]:
         found.append("The words hardly seem to tell of this foot; is it the right one?")
     return found
 

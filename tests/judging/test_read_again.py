@@ -16,7 +16,7 @@ from pipeline.record import Fact, FlagKind, Status, Transcript
 from tests.judging.making import fact, visit
 
 TEXT = "Wickham. Full pads in front."
-PLAN = "By the words around it this may be for a later day, not there or done today; which is it?"
+PLAN = "By the words around it this may be for a later day; it was read as there or done today. Which is it?"
 HARDLY = "The words hardly seem to tell of this foot; is it the right one?"
 
 
@@ -63,7 +63,8 @@ def test_a_foot_that_the_words_hardly_tell_of(care: Care, above: float, below: f
     assert read_otherwise(pads("RH"), view(RH=below), care) == [HARDLY]
 
 
-def test_what_is_the_horses_has_no_foot() -> None:
+def test_a_fact_of_no_foot_is_not_asked_which_foot() -> None:
+    assert read_otherwise(pads(None), view(**{"None": 0.0}), Care.STRICT) == []
     weeks = fact("next_visit_weeks", 6.0, None, status="planned")
     assert read_otherwise(weeks, view(Status.PLANNED, **{"None": 0.0}), Care.STRICT) == []
 
