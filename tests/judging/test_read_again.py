@@ -64,7 +64,7 @@ def test_a_foot_that_the_words_hardly_tell_of(care: Care, above: float, below: f
 
 
 def test_a_fact_of_no_foot_is_not_asked_which_foot() -> None:
-    assert read_otherwise(pads(None), view(**{"None": 0.0}), Care.STRICT) == []
+    assert read_otherwise(pads(None), view(Status.PRESENT, **{"None": 0.0}), Care.STRICT) == []
     weeks = fact("next_visit_weeks", 6.0, None, status="planned")
     assert read_otherwise(weeks, view(Status.PLANNED, **{"None": 0.0}), Care.STRICT) == []
 
