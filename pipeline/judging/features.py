@@ -158,8 +158,8 @@ class EvidenceOfMemo:
         words = transcript.words
         self._word_at = {word.start: number for number, word in enumerate(words)}
         self._memo_mean = sum(w.probability for w in words) / len(words) if words else None
-        facts = [fact for visit in visits for fact in visit.facts]
-        self.views = second_reader().views(self.around, facts)
+        self.facts = facts = [fact for visit in visits for fact in visit.facts]
+        self.views = second_reader().views(self.around, facts)  # by the fact's id
         spoken = {(self.around.place(f.span), f.slot, str(f.value)) for f in facts}
         self._told_of: dict[tuple[tuple[int, int], str, str], set[str | None]] = {}
         for fact in facts:

@@ -93,8 +93,7 @@ def _judge_visit(number: int, visit: Visit, judging: Judging, last: LastVisit | 
     name = judging.names[number]
     if name is not None:
         flags.append(name)
-    english = [fact for fact in visit.facts if not _is_foreign(fact, judging)]
-    flags += feet_left_out(english, judging.evidence.views, judging.transcript, judging.care)
+    flags += _feet_left_out(visit, judging)
     flags += [question(seam, visit, judging.transcript, judging.evidence.around) for seam in judging.seams[number]]
     if last is not None:
         flags += unmentioned(visit.facts, visit.date, last)
@@ -108,6 +107,14 @@ def _judge_visit(number: int, visit: Visit, judging: Judging, last: LastVisit | 
         found = Found(implausible(fact) is not None, bool(told[0]), bool(told[1]), others, elsewhere)
         facts.append(_asked_whose(_judge_fact(fact, visit, judging, found, told), mine))
     return visit.model_copy(update={"facts": facts, "flags": flags})
+
+
+def _feet_left_out(visit: Visit, judging: Judging) -> list[Flag]:
+    """What the second reader misses of statements whose words are there and are English."""
+    asked = [f for f in visit.facts if _has_words(f, judging.transcript) and not _is_foreign(f, judging)]
+    spans = {fact.span for fact in asked}
+    read = [*visit.facts, *(fact for fact in judging.evidence.facts if fact.span in spans)]
+    return list(feet_left_out(asked, read, judging.evidence.views, judging.transcript, judging.care))
 
 
 def _asked_whose(fact: Fact, reason: str | None) -> Fact:

@@ -18,12 +18,12 @@ from importlib.resources import files
 import numpy as np
 
 from pipeline.judging.surroundings import Surroundings
-from pipeline.record import Fact, Foot, Status
+from pipeline.record import FEET, Fact, Foot, Status
 
-# Of each fact as many chances as these, then that nothing of the kind was meant.
+# The net gives a chance for each of these, in this order, and last that nothing of the kind was meant.
 STATUSES = (Status.PRESENT, Status.ABSENT, Status.SUSPECTED, Status.RESOLVED, Status.HISTORY, Status.PLANNED)
-FEET: tuple[Foot | None, ...] = (None, "LF", "RF", "LH", "RH")
-UNKNOWN = 1  # the number of a word that was not learnt; 0 stands behind the end of a memo that others outlast
+OF_FEET: tuple[Foot | None, ...] = (None, *FEET)  # and that the words tell of each of these, the whole horse first
+UNKNOWN = 1  # the number of a word that was not learnt; 0 fills up shorter memos while learning
 _DIGIT = re.compile(r"\d")
 
 
@@ -34,22 +34,25 @@ def plain(word: str) -> str:
 
 @dataclass(frozen=True)
 class View:
-    """Chances (0 to 1) of each of ``STATUSES`` and of none of them, and that the words tell of each of ``FEET``."""
+    """Chances, 0 to 1, of one fact.
+
+    ``statuses`` are those of each of ``STATUSES`` and then of none of them, together 1; ``feet`` are those that its
+    words tell of each of ``OF_FEET``, each by itself.
+    """
 
     statuses: tuple[float, ...]
     feet: tuple[float, ...]
 
     def otherwise(self, status: Status) -> tuple[Status, float]:
-        """The likeliest other status and its chance."""
-        others = [
-            (chance, other) for other, chance in zip(STATUSES, self.statuses, strict=False) if other is not status
-        ]
+        """The likeliest other status and its chance; that nothing was meant is none."""
+        given = zip(self.statuses[:-1], STATUSES, strict=True)
+        others = [(chance, other) for chance, other in given if other is not status]
         chance, best = max(others)
         return best, chance
 
     def of_foot(self, foot: Foot | None) -> float:
         """The chance that the words tell of this foot."""
-        return self.feet[FEET.index(foot)]
+        return self.feet[OF_FEET.index(foot)]
 
 
 class SecondReader:
@@ -63,9 +66,9 @@ class SecondReader:
         options = onnxruntime.SessionOptions()
         options.intra_op_num_threads = options.inter_op_num_threads = 1
         self._net = onnxruntime.InferenceSession(model, options, providers=["CPUExecutionProvider"])
-        told = self._net.get_modelmeta().custom_metadata_map
-        self._words = {word: number for number, word in enumerate(told["words"].split(" "), UNKNOWN + 1)}
-        self._slots = {slot: number for number, slot in enumerate(told["slots"].split(" "))}
+        kept = self._net.get_modelmeta().custom_metadata_map
+        self._words = {word: number for number, word in enumerate(kept["words"].split(" "), UNKNOWN + 1)}
+        self._slots = {slot: number for number, slot in enumerate(kept["slots"].split(" "))}
 
     def views(self, around: Surroundings, facts: Sequence[Fact]) -> dict[int, View]:
         """What it makes of each fact, by the fact's id; nothing of a slot that it did not learn."""
@@ -75,14 +78,14 @@ class SecondReader:
             return {}
         places = [around.place(fact.span) for fact in known]
         first = [min(start, count - 1) for start, _ in places]
-        told = {
+        asked = {
             "words": [self._words.get(plain(token.text), UNKNOWN) for token in around.tokens],
             "first": first,
             "last": [max(start + 1, min(end, count)) for start, (_, end) in zip(first, places, strict=True)],
             "slot": [self._slots[fact.slot] for fact in known],
-            "foot": [FEET.index(fact.foot) for fact in known],
+            "foot": [OF_FEET.index(fact.foot) for fact in known],
         }
-        found = self._net.run(["statuses", "feet"], {name: np.array(row, np.int64) for name, row in told.items()})
+        found = self._net.run(["statuses", "feet"], {name: np.array(row, np.int64) for name, row in asked.items()})
         rows = zip(known, *found, strict=True)
         return {id(fact): View(tuple(map(float, status)), tuple(map(float, feet))) for fact, status, feet in rows}
 

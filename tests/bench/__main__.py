@@ -55,6 +55,12 @@ BENCHES = {
     "phrases": Bench("tests.bench.phrases", "numbers and intervals beside three libraries", _csv("phrases")),
     "negation": Bench("tests.bench.negation", "denials beside a published NegEx", _csv("negation"), needs="negspacy"),
     "judging": Bench("tests.bench.judging", "loads and silent errors of each level of care", _csv("judging")),
+    "second_reader": Bench(
+        "tests.bench.second_reader",
+        "wrong facts among those that the second reader finds least likely",
+        _csv("second_reader"),
+        needs="memos that nobody knows: --unknown FILE",
+    ),
     "hearing": Bench(
         "tests.bench.hearing", "words, names and facts from sound", _csv("hearing"), needs="spoken memos: --voices DIR"
     ),

@@ -7,12 +7,11 @@ from collections.abc import Sequence
 import pytest
 
 from pipeline.judging import judge
-from pipeline.judging import read_again as module
 from pipeline.judging.model import Care
 from pipeline.judging.read_again import feet_left_out, read_otherwise
-from pipeline.judging.second_reader import FEET, STATUSES, SecondReader, View
+from pipeline.judging.second_reader import OF_FEET, STATUSES, SecondReader, View
 from pipeline.judging.surroundings import Surroundings
-from pipeline.record import Fact, FlagKind, Status, Transcript
+from pipeline.record import Fact, FlagKind, Status, Transcript, Visit
 from tests.judging.making import fact, visit
 
 TEXT = "Wickham. Full pads in front."
@@ -28,7 +27,7 @@ def view(status: Status = Status.PRESENT, sure: float = 0.9, **feet: float) -> V
     """A view that is so sure of a status, the rest being the first other one's, and of the feet that are given."""
     other = next(one for one in STATUSES if one is not status)
     statuses = (sure if one is status else 1 - sure if one is other else 0.0 for one in STATUSES)
-    return View((*statuses, 0.0), tuple(feet.get(str(foot), 0.5) for foot in FEET))
+    return View((*statuses, 0.0), tuple(feet.get(str(foot), 0.5) for foot in OF_FEET))
 
 
 def pads(foot: str | None = "LF", value: str = "full") -> Fact:
@@ -56,7 +55,8 @@ def test_the_same_status_is_not_asked_about() -> None:
 
 
 @pytest.mark.parametrize(
-    ("care", "above", "below"), [(c, module._HARDLY[c] + 1e-6, module._HARDLY[c] - 1e-6) for c in Care]
+    ("care", "above", "below"),
+    [(Care.STRICT, 0.031, 0.029), (Care.USUAL, 0.011, 0.009), (Care.FAST, 0.0031, 0.0029)],
 )
 def test_a_foot_that_the_words_hardly_tell_of(care: Care, above: float, below: float) -> None:
     assert read_otherwise(pads("RH"), view(RH=above), care) == []
@@ -69,9 +69,9 @@ def test_a_fact_of_no_foot_is_not_asked_which_foot() -> None:
     assert read_otherwise(weeks, view(Status.PLANNED, **{"None": 0.0}), Care.STRICT) == []
 
 
-def left_out(facts: Sequence[Fact], *views: View) -> list[str]:
+def left_out(facts: Sequence[Fact], *views: View, care: Care = Care.USUAL) -> list[str]:
     known = {id(one): seen for one, seen in zip(facts, views, strict=True)}
-    flags = list(feet_left_out(facts, known, Transcript(text=TEXT), Care.USUAL))
+    flags = list(feet_left_out(facts, facts, known, Transcript(text=TEXT), care))
     assert all((flag.kind, flag.quote) == (FlagKind.NOT_UNDERSTOOD, "Full pads") for flag in flags)
     return [flag.reason for flag in flags]
 
@@ -82,6 +82,12 @@ def test_a_foot_left_out_is_asked_about_once() -> None:
     assert left_out([pads("LF")], view(RF=0.94)) == []
     several = left_out_of("the right fore and the left hind")
     assert left_out([pads("LF")], view(RF=0.96, LH=0.97)) == [several]
+
+
+@pytest.mark.parametrize(("care", "chance"), [(Care.STRICT, 0.9), (Care.USUAL, 0.95), (Care.FAST, 0.98)])
+def test_a_foot_left_out_by_care(care: Care, chance: float) -> None:
+    assert len(left_out([pads("LF")], view(RF=chance + 0.001), care=care)) == 1
+    assert left_out([pads("LF")], view(RF=chance - 0.001), care=care) == []
 
 
 def test_a_foot_of_which_that_was_read_is_not_asked_about() -> None:
@@ -107,3 +113,27 @@ def test_judging_asks_and_changes_nothing(monkeypatch: pytest.MonkeyPatch) -> No
     assert (one.foot, one.value, one.status, one.flagged, one.reasons) == ("LF", "thrush", Status.PRESENT, True, [PLAN])
     assert one.confidence <= 0.85
     assert left_out_of("the right fore") in [flag.reason for flag in seen.flags]
+
+
+def asked_of(text: str, *visits: Visit) -> list[str]:
+    return [flag.reason for seen in judge(visits, Transcript(text=text)) for flag in seen.flags]
+
+
+def test_what_another_horse_has_from_the_same_words_was_not_missed(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("pipeline.judging.features.second_reader", Sure)
+    text = "Wickham and Tolly. Thrush in front."
+    one, other = (fact("finding", "thrush", foot, span=(19, 25)) for foot in ("LF", "RF"))
+    assert left_out_of("the right fore") in asked_of(text, visit(one))
+    assert left_out_of("the right fore") not in asked_of(text, visit(one), visit(other))
+
+
+@pytest.mark.parametrize("span", [(0, 0), (900, 910)])
+def test_of_words_that_are_not_there_no_foot_is_missed(span: tuple[int, int], monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("pipeline.judging.features.second_reader", Sure)
+    assert left_out_of("the right fore") not in asked_of(TEXT, visit(fact("pad", "full", "LF", span=span)))
+
+
+def test_of_another_language_no_foot_is_missed(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("pipeline.judging.features.second_reader", Sure)
+    text = "Vorne links vier nails auf jeder Seite, hinten rechts ist der Strahl etwas faul."
+    assert left_out_of("the right fore") not in asked_of(text, visit(fact("nails", 4.0, "LF", span=(12, 22))))

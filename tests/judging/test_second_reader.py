@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import os
+import subprocess
+import sys
 from collections.abc import Mapping
 from pathlib import Path
 
@@ -9,15 +12,16 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 
-from pipeline.judging.second_reader import FEET, STATUSES, SecondReader, View, plain, second_reader
+from pipeline.judging.second_reader import OF_FEET, STATUSES, SecondReader, View, plain, second_reader
 from pipeline.judging.surroundings import Surroundings
-from pipeline.record import Fact, Status
+from pipeline.record import SLOTS, Fact, Status
 from tests.bench.second_reader.exporting import LEVELS, step, whole
 from tests.judging.making import fact
 
 Floats = NDArray[np.float64]
 # A net of three numbers a word and two a state, with the weights that it was written from.
-TINY = Path(__file__).parents[1] / "bench" / "second_reader" / "tiny.onnx"
+ROOT = Path(__file__).resolve().parents[2]
+TINY = ROOT / "tests" / "bench" / "second_reader" / "tiny.onnx"
 TEXT = "Thrush left, 54."  # of its five words and marks, "," was not learnt
 
 
@@ -107,15 +111,35 @@ def test_the_shipped_one_tells_a_plan_from_what_was_done() -> None:
     likeliest = {id(one): STATUSES[int(np.argmax(views[id(one)].statuses[:-1]))] for one in (pads, reset)}
     assert (likeliest[id(pads)], likeliest[id(reset)]) == (Status.PLANNED, Status.PRESENT)
     feet = views[id(pads)].feet
-    assert min(feet[FEET.index("LF")], feet[FEET.index("RF")]) > 0.9
-    assert max(feet[FEET.index("LH")], feet[FEET.index("RH")]) < 0.1
+    assert min(feet[OF_FEET.index("LF")], feet[OF_FEET.index("RF")]) > 0.9
+    assert max(feet[OF_FEET.index("LH")], feet[OF_FEET.index("RH")]) < 0.1
+
+
+def test_it_knows_every_status_and_slot() -> None:
+    assert set(STATUSES) == set(Status)
+    assert set(second_reader()._slots) == set(SLOTS)
+
+
+def test_its_library_is_told_to_report_nothing() -> None:
+    """Also where no sound is heard, in a process of its own that says otherwise."""
+    script = (
+        "from pipeline.judging.second_reader import second_reader; import os; second_reader(); print(os.environ[NAME])"
+    )
+    told = subprocess.run(
+        [sys.executable, "-c", script.replace("NAME", "'ORT_DISABLE_TELEMETRY'")],
+        env={**os.environ, "PYTHONPATH": str(ROOT), "ORT_DISABLE_TELEMETRY": "0"},
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+    assert told.stdout == "1\n"
 
 
 @pytest.mark.parametrize("scale", [1e-3, 1.0, 40.0])
 def test_weights_are_kept_within_half_a_step(scale: float) -> None:
     weights = (np.random.default_rng(3).normal(size=(20, 30)) * scale).astype(np.float32)
     numbers, power = whole(weights)
-    assert np.abs(numbers).max() <= LEVELS + 1
+    assert np.abs(numbers).max() == LEVELS
     most = np.abs(weights).max(axis=1, keepdims=True)
     # A row's step is a sixteenth of a power of two off at most, by half of which its largest weight may be off too.
     assert np.abs(numbers * step(power) - weights).max(axis=1, keepdims=True) == pytest.approx(

@@ -44,13 +44,17 @@ def said_in(gold: dict[str, Any], visits: Sequence[Visit], text: str) -> Iterato
     """Every fact that a reader read in a memo."""
     around = Surroundings(text)
     for visit in visits:
-        own = [
-            f for v in gold["visits"] if (v["horse"] or "").lower() == (visit.horse or "").lower() for f in v["facts"]
-        ]
+        own = own_gold(gold, visit)
         everything = [fact for told in gold["visits"] for fact in told["facts"]]
         for fact in visit.facts:
             how = meant(fact, own) or meant(fact, everything) or NOT_SO
             yield Said(gold["id"], frozenset(words_around(around, fact.span, fact.slot)), how)
+
+
+def own_gold(gold: dict[str, Any], visit: Visit) -> list[GoldFact]:
+    """The facts that a memo's gold has of the horse of a visit."""
+    name = (visit.horse or "").lower()
+    return [fact for told in gold["visits"] if (told["horse"] or "").lower() == name for fact in told["facts"]]
 
 
 def meant(fact: Fact, gold: Sequence[GoldFact]) -> str | None:

@@ -24,7 +24,7 @@ def whole(weights: NDArray[np.float32]) -> tuple[NDArray[np.int8], NDArray[np.ui
     """The whole numbers of each row of ``weights`` (rows, columns), and the number of its power of two."""
     most = np.abs(weights).max(axis=-1, keepdims=True).clip(1e-4)
     power = np.round(_PARTS * np.log2(most / LEVELS) + _ZERO).clip(0, 255).astype(np.uint8)
-    return np.round(weights / step(power)).clip(-LEVELS - 1, LEVELS + 1).astype(np.int8), power
+    return np.round(weights / step(power)).clip(-LEVELS, LEVELS).astype(np.int8), power
 
 
 def step(power: NDArray[np.uint8]) -> NDArray[np.float32]:

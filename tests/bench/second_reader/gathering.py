@@ -11,18 +11,18 @@ from pathlib import Path
 from typing import Any
 
 from pipeline.judging.opinion import NOT_SO
-from pipeline.judging.second_reader import FEET, STATUSES, UNKNOWN, plain
+from pipeline.judging.second_reader import OF_FEET, STATUSES, UNKNOWN, plain
 from pipeline.judging.surroundings import Surroundings, shipped_cues
 from pipeline.reading import Reader
 from pipeline.record import HORSE_SLOTS, Fact, Transcript, Visit
 from pipeline.vocabulary import load_vocabulary
 from tests.bench.judging.examples import read
 from tests.bench.judging.gathering import CORPUS, heard_readings, past_readings
-from tests.bench.judging.opining import meant
+from tests.bench.judging.opining import meant, own_gold
 from tests.facts.scoring import GoldFact, load_gold, same_value
 
 MEANINGS = (*(str(status) for status in STATUSES), NOT_SO)
-_NAMED_BY = 60  # letters of a case
+_NAMED_BY = 60  # a case is named by its first letters
 _FEWEST_MEMOS = 9  # memos that must hold a word
 _NAME_MORE = 4  # a word that is written large in a sentence so many times as often as small is a name
 _CAPITAL = re.compile(r"(?<=[a-z,;] )([A-Za-z][a-z']*)")
@@ -87,13 +87,11 @@ def lesson(gold: dict[str, Any], visits: Sequence[Visit], text: str) -> Lesson:
     statements: dict[tuple[int, int, str, str], list[tuple[Fact, bool, frozenset[str]]]] = {}
     everything = [fact for visit in gold["visits"] for fact in visit["facts"]]
     for visit in visits:
-        own = [
-            f for v in gold["visits"] if (v["horse"] or "").lower() == (visit.horse or "").lower() for f in v["facts"]
-        ]
+        own = own_gold(gold, visit)
         for fact in visit.facts:
             first, last = around.place(fact.span)
             how = meant(fact, own) or meant(fact, everything) or NOT_SO
-            told.append(Told(first, max(last, first + 1), fact.slot, FEET.index(fact.foot), MEANINGS.index(how)))
+            told.append(Told(first, max(last, first + 1), fact.slot, OF_FEET.index(fact.foot), MEANINGS.index(how)))
             key = (first, max(last, first + 1), fact.slot, str(fact.value))
             statements.setdefault(key, []).append((fact, how != NOT_SO, _feet_of(fact, own)))
     feet = tuple(Feet(*key[:3], _meant_feet(same)) for key, same in statements.items() if key[2] not in HORSE_SLOTS)
@@ -109,7 +107,7 @@ def _feet_of(fact: Fact, gold: Sequence[GoldFact]) -> frozenset[str]:
 def _meant_feet(same: Sequence[tuple[Fact, bool, frozenset[str]]]) -> tuple[int, ...]:
     good = {fact.foot for fact, right, _ in same if right}
     somewhere = frozenset[str]().union(*(feet for *_, feet in same))
-    return tuple(1 if foot in good else -1 if str(foot) in somewhere else 0 for foot in FEET)
+    return tuple(1 if foot in good else -1 if str(foot) in somewhere else 0 for foot in OF_FEET)
 
 
 def once(given: Iterable[Lesson], held: Sequence[str] = ()) -> list[Lesson]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import torch
 from torch import Tensor, nn
 
-from pipeline.judging.second_reader import FEET
+from pipeline.judging.second_reader import OF_FEET
 from tests.bench.second_reader.gathering import MEANINGS
 
 LAYERS = 2
@@ -22,9 +22,9 @@ class Net(nn.Module):
         self.body = nn.GRU(vector, state, LAYERS, batch_first=True, bidirectional=True, dropout=drop)
         self.hid = nn.Linear(6 * state, 2 * hidden)
         self.slot = nn.Embedding(slots, 2 * hidden)
-        self.foot = nn.Embedding(len(FEET), hidden)
+        self.foot = nn.Embedding(len(OF_FEET), hidden)
         self.st = nn.Linear(hidden, len(MEANINGS))
-        self.ft = nn.Linear(hidden, len(FEET))
+        self.ft = nn.Linear(hidden, len(OF_FEET))
         self._half = hidden
 
     def states(self, words: Tensor) -> Tensor:
@@ -43,5 +43,5 @@ class Net(nn.Module):
         return self.st(self.drop(hidden.relu()))
 
     def feet(self, states: Tensor, asked: Tensor) -> Tensor:
-        """The scores of each of ``FEET``: (question, 5)."""
+        """The scores of each of ``OF_FEET``: (question, 5)."""
         return self.ft(self.drop(self._told(states, asked)[:, self._half :].relu()))
