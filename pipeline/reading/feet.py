@@ -283,9 +283,11 @@ def _nearest(draft: Draft, segment: Segment, own: list[FootGroup]) -> FootGroup:
 
 def _each_side(draft: Draft, segment: Segment, real: list[FootGroup]) -> list[FootGroup]:
     """ "Front toe angles 50 left 51 right": with a number for each side, the pair is only their heading."""
-    sides = [g for g in real if any(set(g.feet) < set(o.feet) and o.start < g.start for o in real)]
     told = [d for d in segment.drafts if d.slot == draft.slot and isinstance(d.value, Fraction)]
-    return sides if len(sides) > 1 and len(told) == len(sides) and draft in told else real
+    if len(told) <= 1 or draft not in told:
+        return real
+    sides = [g for g in real if any(set(g.feet) < set(o.feet) and o.start < g.start for o in real)]
+    return sides if len(told) == len(sides) else real
 
 
 def _earlier_group(
