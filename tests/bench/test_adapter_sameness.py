@@ -130,13 +130,14 @@ def test_real_prompts_are_shown_with_a_memos_prompt_two_times_of_three(tmp_path:
     assert sum(before(row) > 4 for row in batches.plain(real, 1).targets) >= 9
 
 
-def test_rounding_to_23_levels_loses_less_than_a_fiftieth_of_the_energy_and_is_read_back(tmp_path: Path) -> None:
+def test_rounding_loses_less_than_a_fiftieth_of_the_energy_and_is_read_back(tmp_path: Path) -> None:
     drawn = np.random.default_rng(5)
     a, b = (drawn.normal(0, 0.05, (16, width)).astype(np.float32) for width in (512, 2048))
     kept_a, kept_b = rounded({"layer/weight": (a, b)})["layer/weight"]
     for exact, kept in ((a, kept_a), (b, kept_b)):
         assert 0 < float(((kept - exact) ** 2).sum() / (exact**2).sum()) < 0.02
-        assert {len(np.unique(row)) for row in kept} <= set(range(16, 24))
+        # Of products of about the mean energy the largest is 11 times the root of 1 / 1.5, 9 or 10: 19 or 21 levels.
+        assert {len(np.unique(row)) for row in kept} <= set(range(15, 22))
     export({"layer/weight": (a, b)}, tmp_path / "adapter.npz.z")
     ((_, read_a, read_b),) = factors_of((tmp_path / "adapter.npz.z").read_bytes())
     assert np.array_equal(read_a, kept_a)
@@ -152,7 +153,8 @@ def test_a_weak_product_has_fewer_levels_and_loses_no_more_than_a_strong_one() -
     drawn = np.random.default_rng(6)
     a, b = (drawn.normal(0, 0.05, (4, width)).astype(np.float32) for width in (512, 512))
     a *= np.array([[1.0], [1.0], [0.25], [0.0]], np.float32)
-    assert levels({"layer/weight": (a, b)})["layer/weight"].tolist() == [MOST, MOST, 5, 2]
+    # Energies 1, 1, 1/16 and none: 1.5 of their mean 0.6875 is 1.03, and 11 times the root of 1/16 by that is 2.7.
+    assert levels({"layer/weight": (a, b)})["layer/weight"].tolist() == [MOST, MOST, 3, 2]
     kept_a, kept_b = rounded({"layer/weight": (a, b)})["layer/weight"]
     lost = [float(((np.outer(b[i], a[i]) - np.outer(kept_b[i], kept_a[i])) ** 2).sum()) for i in range(4)]
     assert 0 < lost[2] < max(lost[:2])
