@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import os
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib.resources import files
@@ -30,6 +30,11 @@ _DIGIT = re.compile(r"\d")
 def plain(word: str) -> str:
     """A word as the net knows it: of figures only how many there are."""
     return _DIGIT.sub("#", word) if word[0].isdigit() else word
+
+
+def numbered(words: Iterable[str]) -> dict[str, int]:
+    """Each word's number in the net."""
+    return {word: number for number, word in enumerate(words, UNKNOWN + 1)}
 
 
 @dataclass(frozen=True)
@@ -67,7 +72,7 @@ class SecondReader:
         options.intra_op_num_threads = options.inter_op_num_threads = 1
         self._net = onnxruntime.InferenceSession(model, options, providers=["CPUExecutionProvider"])
         kept = self._net.get_modelmeta().custom_metadata_map
-        self._words = {word: number for number, word in enumerate(kept["words"].split(" "), UNKNOWN + 1)}
+        self._words = numbered(kept["words"].split(" "))
         self._slots = {slot: number for number, slot in enumerate(kept["slots"].split(" "))}
 
     def views(self, around: Surroundings, facts: Sequence[Fact]) -> dict[int, View]:

@@ -47,8 +47,8 @@ def said_in(gold: dict[str, Any], visits: Sequence[Visit], text: str) -> Iterato
         own = own_gold(gold, visit)
         everything = [fact for told in gold["visits"] for fact in told["facts"]]
         for fact in visit.facts:
-            how = meant(fact, own) or meant(fact, everything) or NOT_SO
-            yield Said(gold["id"], frozenset(words_around(around, fact.span, fact.slot)), how)
+            words = frozenset(words_around(around, fact.span, fact.slot))
+            yield Said(gold["id"], words, meaning(fact, own, everything))
 
 
 def own_gold(gold: dict[str, Any], visit: Visit) -> list[GoldFact]:
@@ -57,7 +57,12 @@ def own_gold(gold: dict[str, Any], visit: Visit) -> list[GoldFact]:
     return [fact for told in gold["visits"] if (told["horse"] or "").lower() == name for fact in told["facts"]]
 
 
-def meant(fact: Fact, gold: Sequence[GoldFact]) -> str | None:
+def meaning(fact: Fact, own: Sequence[GoldFact], everything: Sequence[GoldFact]) -> str:
+    """The status that was meant of a fact, by its horse's gold, else by any horse's of the memo, or ``NOT_SO``."""
+    return _meant(fact, own) or _meant(fact, everything) or NOT_SO
+
+
+def _meant(fact: Fact, gold: Sequence[GoldFact]) -> str | None:
     """The status of the same fact in gold: its own where gold has it too."""
     found = [str(g[3]) for g in gold if (g[0], g[1]) == (fact.foot, fact.slot) and same_value(g[1], fact.value, g[2])]
     return str(fact.status.value) if fact.status.value in found else next(iter(found), None)

@@ -18,20 +18,20 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
-from pipeline.judging.second_reader import STATUSES, UNKNOWN, SecondReader, second_reader
+from pipeline.judging.second_reader import STATUSES, UNKNOWN, SecondReader, numbered, second_reader
 from pipeline.judging.surroundings import Surroundings
 from pipeline.reading import Reader
 from pipeline.record import Transcript
 from pipeline.vocabulary import load_vocabulary
 from tests.bench.history import add_rows, print_rows
 from tests.bench.judging.examples import read
-from tests.bench.judging.opining import meant, own_gold
-from tests.bench.second_reader.gathering import lessons, numbered, once, words_of
+from tests.bench.judging.opining import meaning, own_gold
+from tests.bench.second_reader.gathering import lessons, once, words_of
 from tests.facts.scoring import load_gold
 
 COLUMNS = ("memos", "facts", "wrong", "in_2_percent", "in_5_percent", "in_8_percent")
 SHARES = (0.02, 0.05, 0.08)
-NO_TORCH = "Learning needs torch and onnx (2.11 and 1.23.1 were used): pip install torch onnx."
+NO_TORCH = "Learning needs torch and onnx (2.11 and 1.23.2 were used): pip install torch onnx."
 _LARGE, _SMALL = (96, 128, 64), (32, 48, 32)  # vector, state and hidden
 _ROUNDS = (13, 14)
 
@@ -70,7 +70,7 @@ def row(net: SecondReader, unknown: Sequence[Path]) -> tuple[object, ...]:
             own = own_gold(gold, visit)
             for fact in (fact for fact in visit.facts if id(fact) in views):
                 chance = views[id(fact)].statuses[STATUSES.index(fact.status)]
-                chances.append((chance, (meant(fact, own) or meant(fact, everything)) != fact.status))
+                chances.append((chance, meaning(fact, own, everything) != fact.status))
     chances.sort()
     caught = [sum(wrong for _, wrong in chances[: int(share * len(chances))]) for share in SHARES]
     return (memos, len(chances), sum(wrong for _, wrong in chances), *caught)

@@ -11,14 +11,14 @@ from pathlib import Path
 from typing import Any
 
 from pipeline.judging.opinion import NOT_SO
-from pipeline.judging.second_reader import OF_FEET, STATUSES, UNKNOWN, plain
+from pipeline.judging.second_reader import OF_FEET, STATUSES, plain
 from pipeline.judging.surroundings import Surroundings, shipped_cues
 from pipeline.reading import Reader
 from pipeline.record import HORSE_SLOTS, Fact, Transcript, Visit
 from pipeline.vocabulary import load_vocabulary
 from tests.bench.judging.examples import read
 from tests.bench.judging.gathering import CORPUS, heard_readings, past_readings
-from tests.bench.judging.opining import meant, own_gold
+from tests.bench.judging.opining import meaning, own_gold
 from tests.facts.scoring import GoldFact, load_gold, same_value
 
 MEANINGS = (*(str(status) for status in STATUSES), NOT_SO)
@@ -90,7 +90,7 @@ def lesson(gold: dict[str, Any], visits: Sequence[Visit], text: str) -> Lesson:
         own = own_gold(gold, visit)
         for fact in visit.facts:
             first, last = around.place(fact.span)
-            how = meant(fact, own) or meant(fact, everything) or NOT_SO
+            how = meaning(fact, own, everything)
             told.append(Told(first, max(last, first + 1), fact.slot, OF_FEET.index(fact.foot), MEANINGS.index(how)))
             key = (first, max(last, first + 1), fact.slot, str(fact.value))
             statements.setdefault(key, []).append((fact, how != NOT_SO, _feet_of(fact, own)))
@@ -143,8 +143,3 @@ def _names(given: Sequence[Lesson]) -> set[str]:
             (large if word[0].isupper() else small)[word.lower()] += 1
     names = {word for word in large if large[word] > _NAME_MORE * small[word] and word not in known}
     return {word for word in names if word.split("'")[0] != "i"}
-
-
-def numbered(words: Sequence[str]) -> dict[str, int]:
-    """Each word's number in the net."""
-    return {word: number for number, word in enumerate(words, UNKNOWN + 1)}

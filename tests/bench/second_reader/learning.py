@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import random
 from collections.abc import Iterator, Mapping, Sequence
-from contextlib import contextmanager
+from contextlib import contextmanager, nullcontext
 from dataclasses import dataclass
 
 import torch
@@ -105,7 +105,7 @@ def learn(net: Net, given: Sequence[Item], rounds: int, rate: float, device: str
         net.train()
         most = ROUNDED_TO if soft and number >= _ROUNDED_FROM * rounds else None
         for batch in batches(given):
-            with rounded(net, most) if most else _as_it_is():
+            with rounded(net, most) if most else nullcontext():
                 loss = _loss(net, [given[i] for i in batch], [soft[i] for i in batch] if soft else [], device)
                 optimizer.zero_grad()
                 loss.backward()
@@ -113,11 +113,6 @@ def learn(net: Net, given: Sequence[Item], rounds: int, rate: float, device: str
             optimizer.step()
             course.step()
     return net
-
-
-@contextmanager
-def _as_it_is() -> Iterator[None]:
-    yield
 
 
 def _loss(net: Net, batch: Sequence[Item], soft: Sequence[Soft], device: str) -> Tensor:
