@@ -258,8 +258,9 @@ class Ingest:
     ) -> MemoRecord:
         from pipeline.judging import cautions, judge
         from pipeline.judging.model import Care
+        from pipeline.judging.putting_right import put_right
 
-        found = self.reader.read(transcript, roster, day)
+        found = put_right(self.reader.read(transcript, roster, day), transcript)
         visits = judge(found, transcript, last_of, Care(self.care), flags, roster)
         facts: list[Fact] = [fact for visit in visits for fact in visit.facts]
         return MemoRecord(memo=memo, transcript=transcript.text, visits=visits, cautions=cautions(facts), flags=flags)

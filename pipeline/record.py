@@ -54,6 +54,7 @@ class Strict(BaseModel):
     model_config = ConfigDict(extra="forbid", hide_input_in_errors=True)
 
 
+SECOND_READER = "second reader: "  # how the rule begins of a fact that was read as of today and put right since
 SURE_SUPPORT = -1.5  # nats; below, a person is asked to listen
 
 

@@ -20,7 +20,7 @@ _MOST_CONTRADICTED = 4
 _FLOOR = 0.02  # probabilities below this are all the same
 _MOST_DOUBT = -log(_FLOOR)
 _MOST_NATS = 6.0
-_LEAST_CHANCE = 0.005  # by the second opinion
+_LEAST_CHANCE, _LEAST_OF_FOOT = 0.005, 0.002  # chances below these are all the same
 _SLOW_S = 1.2  # seconds a word beyond which words were hardly said in one breath
 
 DOUBTS = frozenset(
@@ -31,8 +31,8 @@ DOUBTS = frozenset(
         "contradicted", "changed", "sound alike", "least", "mean", "least foot", "around", "memo mean", "slow",
         "least below half", "least below 0.8", "long sentence", "sentence least", "foot before", "number",
         "least before", "unknown before", "nought",
-        "unsupported", "otherwise", "other name", "horse missed", "work twice", "other horse asked",
-        "others contradicted", "foot inside differs", "feet differ", "described", "name like",
+        "unsupported", "otherwise", "hardly so", "hardly this foot", "other name", "horse missed", "work twice",
+        "other horse asked", "others contradicted", "foot inside differs", "feet differ", "described", "name like",
     }
 )  # fmt: skip
 
@@ -47,7 +47,9 @@ def encode(evidence: Evidence) -> dict[str, float]:
         f"status {evidence.status.value}": float(evidence.status is not Status.PRESENT),
         "horse unclear": float(evidence.horse is HorseMatch.UNCLEAR),
         "several horses": float(evidence.horses > 1),
-        "otherwise": log(max(1 - evidence.otherwise, _LEAST_CHANCE)) / log(_LEAST_CHANCE),
+        "otherwise": _unlikely(1 - evidence.otherwise, _LEAST_CHANCE),
+        "hardly so": _unlikely(evidence.as_read, _LEAST_CHANCE),
+        "hardly this foot": _unlikely(evidence.of_foot, _LEAST_OF_FOOT),
         "other name": float(evidence.other_name),
         "horse missed": float(evidence.horse_missed),
         "work twice": float(evidence.work_twice),
@@ -128,6 +130,11 @@ def _of_hearing(evidence: Evidence) -> dict[str, float]:
         numbers["replaced"] = 1.0
         numbers["unsupported"] = min(max(SURE_SUPPORT - evidence.support, 0.0), _MOST_NATS) / _MOST_NATS
     return numbers
+
+
+def _unlikely(chance: float, least: float) -> float:
+    """0 for what is certain, 1 for a chance of ``least`` and below."""
+    return log(max(min(chance, 1.0), least)) / log(least)
 
 
 def _doubt(probability: float) -> float:

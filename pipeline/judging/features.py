@@ -11,7 +11,7 @@ probability below 0.79 and none below 0.7.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import Enum
 from statistics import mean
@@ -19,7 +19,7 @@ from typing import Any
 
 from pipeline.judging.opinion import Opinion, shipped_opinion, words_around
 from pipeline.judging.second_horse import described, name_like
-from pipeline.judging.second_reader import second_reader
+from pipeline.judging.second_reader import View, second_reader
 from pipeline.judging.several_feet import NearFeet, near_feet
 from pipeline.judging.spoken_names import SpokenNames
 from pipeline.judging.surroundings import Surroundings, bare, is_number
@@ -81,6 +81,8 @@ class Evidence:
     horse: HorseMatch
     position: float
     otherwise: float  # the chance, by the words around, that the status is another or that nothing of it was meant
+    as_read: float  # the chance, by the second reader, that it was meant as it was read; 1 where it has none
+    of_foot: float  # the same of its foot
     other_name: bool  # another horse's name was said last
     horse_missed: bool  # more horses are spoken of than were read
     work_twice: bool  # two kinds of work on one foot are told of this horse, as if of two horses
@@ -149,7 +151,9 @@ class EvidenceOfMemo:
         visits: Sequence[Visit],
         roster: Sequence[RosterHorse] = (),
         opinion: Opinion | None = None,
+        views: Mapping[int, View] | None = None,
     ) -> None:
+        """``opinion`` and ``views``, of the second reader by the fact's id, stand for those of what is shipped."""
         self._transcript = transcript
         self._opinion = opinion or shipped_opinion()
         self.around = Surroundings(transcript.text)
@@ -159,7 +163,7 @@ class EvidenceOfMemo:
         self._word_at = {word.start: number for number, word in enumerate(words)}
         self._memo_mean = sum(w.probability for w in words) / len(words) if words else None
         self.facts = facts = [fact for visit in visits for fact in visit.facts]
-        self.views = second_reader().views(self.around, facts)  # by the fact's id
+        self.views = second_reader().views(self.around, facts) if views is None else views
         spoken = {(self.around.place(f.span), f.slot, str(f.value)) for f in facts}
         self._told_of: dict[tuple[tuple[int, int], str, str], set[str | None]] = {}
         for fact in facts:
@@ -174,7 +178,7 @@ class EvidenceOfMemo:
         start, end = around.sentence_of(first)
         to_foot = around.foot_before(last)
         name = self.names.own_before(visit.horse, first)
-        given: dict[str, Any] = {**vars(found), **self._heard(fact)}
+        given: dict[str, Any] = {**vars(found), **self._seen_again(fact), **self._heard(fact)}
         return Evidence(
             slot=fact.slot,
             status=fact.status,
@@ -207,6 +211,13 @@ class EvidenceOfMemo:
             name_like=name_like(around, name, first),
             **given,
         )
+
+    def _seen_again(self, fact: Fact) -> dict[str, float]:
+        view = self.views.get(id(fact))
+        if view is None:
+            return {"as_read": 1.0, "of_foot": 1.0}
+        of_foot = 1.0 if fact.foot is None else view.of_foot(fact.foot)
+        return {"as_read": view.of_status(fact.status), "of_foot": of_foot}
 
     def _other_name(self, visit: Visit, last: int) -> bool:
         before = self.names.before(last)

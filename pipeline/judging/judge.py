@@ -14,6 +14,7 @@ from pipeline.judging.model import Care, Model, shipped
 from pipeline.judging.named import doubt_of_horse
 from pipeline.judging.overlooked import overlooked
 from pipeline.judging.plausibility import implausible
+from pipeline.judging.putting_right import put_right_since
 from pipeline.judging.read_again import feet_left_out, read_otherwise
 from pipeline.judging.reasons import reasons_for
 from pipeline.judging.rewordings import doubtful_rewordings
@@ -167,12 +168,11 @@ def _has_words(fact: Fact, transcript: Transcript) -> bool:
 def _by_model(fact: Fact, visit: Visit, judging: Judging, found: Found) -> tuple[float, list[str]]:
     evidence = judging.evidence.of(fact, visit, found)
     wrong, parts = judging.model.doubt(encode(evidence), judging.care)
-    own = doubts(fact, judging.transcript)
-    own += read_otherwise(fact, judging.evidence.views.get(id(fact)), judging.care)
+    own = [*put_right_since(fact), *doubts(fact, judging.transcript)]
     asked = own or _in_poor_sound(fact, judging)
     if parts is not None:
-        told = reasons_for(fact, parts, judging.transcript, judging.evidence.around)
-        return 1 - wrong, asked or told
+        known = read_otherwise(fact, judging.evidence.views.get(id(fact)))
+        asked = asked or reasons_for(fact, parts, judging.transcript, judging.evidence.around, known)
     return (min(1 - wrong, _ASKED) if own else 1 - wrong), asked
 
 

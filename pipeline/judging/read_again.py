@@ -1,7 +1,4 @@
-"""What is asked because the second reader takes a fact otherwise, or takes its words to tell of one more foot.
-
-It never changes a fact: of what it doubts about half is wrong, and it does not follow who takes something back.
-"""
+"""What the second reader has to say of a fact in words, and what it takes the words to tell of besides."""
 
 from __future__ import annotations
 
@@ -13,10 +10,8 @@ from pipeline.judging.second_reader import View
 from pipeline.judging.unread import not_understood
 from pipeline.record import FEET, Fact, Flag, Foot, Status, Transcript
 
-# The chance of another status from which it is asked about, that of a foot below which, and that of a foot of which
-# nothing was read from which: by care. DEVELOPERS.md, section 5, tells what the usual ones cost and catch.
-_OTHERWISE = {Care.STRICT: 0.5, Care.USUAL: 0.6, Care.FAST: 0.8}
-_HARDLY = {Care.STRICT: 0.03, Care.USUAL: 0.01, Care.FAST: 0.003}
+# The chance of a foot of which nothing was read from which it is asked about, by care. DEVELOPERS.md, section 5, tells
+# what the usual one costs and catches.
 _ALSO = {Care.STRICT: 0.9, Care.USUAL: 0.95, Care.FAST: 0.98}
 _MAY = {
     Status.PRESENT: "be there or done today",
@@ -36,18 +31,16 @@ _READ = {
 }
 
 
-def read_otherwise(fact: Fact, view: View | None, care: Care) -> list[str]:
-    """The reasons to ask about a fact that the second reader takes otherwise."""
+def read_otherwise(fact: Fact, view: View | None) -> dict[str, str]:
+    """What to tell of a fact where the second reader's evidence is what speaks against it, by the evidence's name."""
     if view is None:
-        return []
-    found = []
-    other, chance = view.otherwise(fact.status)
-    if chance >= _OTHERWISE[care]:
-        read = _READ[fact.status]
-        found.append(f"By the words around it this may {_MAY[other]}; it was read as {read}. Which is it?")
-    if fact.foot is not None and view.of_foot(fact.foot) < _HARDLY[care]:
-        found.append("The words hardly seem to tell of this foot; is it the right one?")
-    return found
+        return {}
+    other, _ = view.otherwise(fact.status)
+    which = f"By the words around it this may {_MAY[other]}; it was read as {_READ[fact.status]}. Which is it?"
+    told = {"hardly so": which}
+    if fact.foot is not None:
+        told["hardly this foot"] = "The words hardly seem to tell of this foot; is it the right one?"
+    return told
 
 
 def feet_left_out(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from types import MappingProxyType
 
 from pipeline.judging.features import LITTLE, foot_kind
 from pipeline.judging.naming import the_foot
@@ -28,18 +29,28 @@ _OTHERWISE = {
 Tell = Callable[[Fact, Transcript, Surroundings], str | None]
 
 
-def reasons_for(fact: Fact, parts: Mapping[str, float], transcript: Transcript, around: Surroundings) -> list[str]:
-    """The strongest one or two reasons, at least one."""
-    weighed = sorted(((sum(parts.get(name, 0.0) for name in names), tell) for names, tell in _GROUPS),
-                     key=lambda pair: -pair[0])  # fmt: skip
+def reasons_for(
+    fact: Fact,
+    parts: Mapping[str, float],
+    transcript: Transcript,
+    around: Surroundings,
+    known: Mapping[str, str] = MappingProxyType({}),
+) -> list[str]:
+    """The strongest one or two reasons, at least one; ``known`` are the sentences of evidence that tells its own."""
+    weighed: list[tuple[float, Tell]] = [(sum(parts.get(name, 0.0) for name in names), tell) for names, tell in _GROUPS]
+    weighed += [(parts.get(name, 0.0), _saying(sentence)) for name, sentence in known.items()]
     told: list[str] = []
-    for part, tell in weighed:
+    for part, tell in sorted(weighed, key=lambda pair: -pair[0]):
         if part < _LEAST_PART or len(told) == _MOST:
             break
         sentence = tell(fact, transcript, around)
         if sentence and sentence not in told:
             told.append(sentence)
     return told or ["Facts said in this way are often misread; is it right?"]
+
+
+def _saying(sentence: str) -> Tell:
+    return lambda fact, transcript, around: sentence
 
 
 def hard_word(fact: Fact, transcript: Transcript) -> str | None:

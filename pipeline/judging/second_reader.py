@@ -48,6 +48,10 @@ class View:
     statuses: tuple[float, ...]
     feet: tuple[float, ...]
 
+    def of_status(self, status: Status) -> float:
+        """The chance that this status was meant."""
+        return self.statuses[STATUSES.index(status)]
+
     def otherwise(self, status: Status) -> tuple[Status, float]:
         """The likeliest other status and its chance; that nothing was meant is none."""
         given = zip(self.statuses[:-1], STATUSES, strict=True)

@@ -16,7 +16,7 @@ from pipeline.reading.reader import Reader
 from pipeline.reading.settling import settle
 from pipeline.reading.talk import Draft, Talk
 from pipeline.reading.tokens import Tokens
-from pipeline.record import SLOTS, Fact, RosterHorse, Transcript, Visit
+from pipeline.record import SECOND_READER, SLOTS, Fact, RosterHorse, Status, Transcript, Visit
 
 # Classes of words that say how something is meant, and what a cue of each is called.
 CUE_CLASSES = {
@@ -98,9 +98,22 @@ def explain(
     listener, ear = _hearing_with(reader, transcript.heard)
     talk, _ = listener.parse(transcript, roster)
     kept = [_kept_row(visit.horse, fact) for visit in visits for fact in visit.facts]
-    dropped = [*_dropped_rows(transcript, talk, kept), *_taken_back(transcript, talk)]
-    cues = _cue_rows(reader, transcript, roster, visits, talk, ear.heard)
+    by_rules = [_by_rules(visit) for visit in visits]
+    read = [_kept_row(visit.horse, fact) for visit in by_rules for fact in visit.facts]
+    dropped = [*_dropped_rows(transcript, talk, read), *_taken_back(transcript, talk)]
+    cues = _cue_rows(reader, transcript, roster, by_rules, talk, ear.heard)
     return Explanation(tuple(sorted(kept, key=_place)), tuple(sorted(dropped, key=_place)), tuple(cues))
+
+
+def _by_rules(visit: Visit) -> Visit:
+    """A visit as it was read, before anything of today was put right."""
+    facts = [
+        fact.model_copy(update={"status": Status.PRESENT})
+        if any(rule.startswith(SECOND_READER) for rule in fact.rules)
+        else fact
+        for fact in visit.facts
+    ]
+    return visit.model_copy(update={"facts": facts})
 
 
 class _Ear(MentionFinder):

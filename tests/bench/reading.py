@@ -14,6 +14,7 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
+from pipeline.judging.putting_right import put_right
 from pipeline.reading import Reader
 from pipeline.record import RosterHorse, Transcript, Visit
 from pipeline.vocabulary import Vocabulary, load_vocabulary
@@ -38,9 +39,9 @@ def written(prefix: str, vocabulary: Vocabulary) -> Row:
 
 
 def read_memo(reader: Reader, memo: dict[str, Any]) -> list[Visit]:
-    """What the reader makes of a memo of gold."""
-    roster = [RosterHorse(name=name) for name in memo["roster"]]
-    return reader.read(Transcript(text=memo["text"]), roster, date.fromisoformat(memo["date"]))
+    """What the reader makes of a memo of gold, and what the second reader puts right of that."""
+    roster, transcript = [RosterHorse(name=name) for name in memo["roster"]], Transcript(text=memo["text"])
+    return put_right(reader.read(transcript, roster, date.fromisoformat(memo["date"])), transcript)
 
 
 def scored(total: Score) -> Row:

@@ -135,13 +135,13 @@ def test_its_library_is_told_to_report_nothing() -> None:
     assert told.stdout == "1\n"
 
 
-@pytest.mark.parametrize("scale", [1e-3, 1.0, 40.0])
+@pytest.mark.parametrize("scale", [2e-3, 1.0, 40.0])
 def test_weights_are_kept_within_half_a_step(scale: float) -> None:
     weights = (np.random.default_rng(3).normal(size=(20, 30)) * scale).astype(np.float32)
     numbers, power = whole(weights)
     assert np.abs(numbers).max() == LEVELS
-    most = np.abs(weights).max(axis=1, keepdims=True)
-    # A row's step is a sixteenth of a power of two off at most, by half of which its largest weight may be off too.
-    assert np.abs(numbers * step(power) - weights).max(axis=1, keepdims=True) == pytest.approx(
-        most / LEVELS / 2, rel=0.2
-    )
+    half = np.abs(weights).max(axis=1, keepdims=True) / LEVELS / 2
+    # A row's step is half of a sixteenth of a power of two off at most.
+    off = np.abs(numbers * step(power) - weights).max(axis=1, keepdims=True) / half
+    assert off.max() <= 2 ** (1 / 32)
+    assert off.max() > 0.9

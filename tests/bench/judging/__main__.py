@@ -23,7 +23,15 @@ from pipeline.judging.overlooked import shipped_signs
 from pipeline.reading import Reader
 from pipeline.record import Transcript
 from pipeline.vocabulary import load_vocabulary
-from tests.bench.judging.examples import heard_examples, read, roster_of, said_by, sentences_by, typed_examples
+from tests.bench.judging.examples import (
+    heard_examples,
+    read,
+    read_twice,
+    roster_of,
+    said_by,
+    sentences_by,
+    typed_examples,
+)
 from tests.bench.judging.gathering import (
     CORPUS,
     HeardReading,
@@ -50,7 +58,7 @@ def tally_text(prefix: str, care: Care = Care.USUAL) -> Tally:
     reader, tally = Reader(vocabulary), Tally()
     for gold in (gold for path in sorted(CORPUS.glob(f"{prefix}*.jsonl")) for gold in load_gold(path)):
         transcript = Transcript(text=gold["text"])
-        visits = judge(read(reader, gold, transcript), transcript, care=care, roster=roster_of(gold))
+        visits = judge(read_twice(reader, gold, transcript), transcript, care=care, roster=roster_of(gold))
         add_memo(tally, gold, visits, vocabulary, gold["text"])
     return tally
 
@@ -61,7 +69,7 @@ def tally_sound(sound: Path, part: str, care: Care = Care.USUAL) -> dict[str, Ta
     reader = Reader(vocabulary)
     found: dict[str, Tally] = {}
     for take in heard_takes(sound, part):
-        found_there = read(reader, take.gold, take.transcript)
+        found_there = read_twice(reader, take.gold, take.transcript)
         visits = judge(found_there, take.transcript, care=care, flags=take.flags, roster=roster_of(take.gold))
         tally = found.setdefault(take.condition, Tally())
         add_memo(tally, take.gold, visits, vocabulary, take.transcript.text, take.flags, places_in(take, reader))

@@ -15,11 +15,12 @@ from pipeline.judging.encoding import encode
 from pipeline.judging.features import EvidenceOfMemo, Found
 from pipeline.judging.opinion import Opinion
 from pipeline.judging.plausibility import implausible
+from pipeline.judging.putting_right import put_right, put_right_by, put_right_since
 from pipeline.reading import Reader
-from pipeline.record import FlagKind, RosterHorse, Transcript, Visit
+from pipeline.record import Fact, FlagKind, RosterHorse, Status, Transcript, Visit
 from pipeline.vocabulary import Vocabulary, load_vocabulary
 from tests.bench.judging.fitting import Example
-from tests.bench.judging.gathering import HeardReading, PastReading
+from tests.bench.judging.gathering import HeardReading, PastReading, Seconds, views_of
 from tests.bench.judging.opining import Said, said_in
 from tests.bench.judging.outcomes import Places, Tally, add_memo, spoken
 from tests.bench.judging.overlooking import ReadSentence, sentences_of
@@ -31,6 +32,11 @@ def read(reader: Reader, gold: dict[str, Any], transcript: Transcript) -> list[V
     return reader.read(transcript, roster_of(gold), date.fromisoformat(gold["date"]))
 
 
+def read_twice(reader: Reader, gold: dict[str, Any], transcript: Transcript) -> list[Visit]:
+    """The same as it goes to judging, once the second reader has put right what it is sure of."""
+    return put_right(read(reader, gold, transcript), transcript)
+
+
 def roster_of(gold: dict[str, Any]) -> list[RosterHorse]:
     """The horses that the farrier of a memo looks after."""
     return [RosterHorse(name=name) for name in gold["roster"]]
@@ -40,7 +46,8 @@ def typed_examples(readings: Iterable[PastReading], opinions: Mapping[str, Opini
     """One example a fact of the memos that earlier readers read."""
     found: list[Example] = []
     for reading in readings:
-        examples = examples_of(reading.gold, reading.visits, Transcript(text=reading.gold["text"]), opinions)
+        transcript = Transcript(text=reading.gold["text"])
+        examples = examples_of(reading.gold, reading.visits, transcript, opinions, reading.second)
         found += [replace(example, fresh=reading.fresh) for example in examples]
     return found
 
@@ -49,7 +56,8 @@ def heard_examples(readings: Iterable[HeardReading], opinions: Mapping[str, Opin
     """One example a fact of the takes that were heard and read."""
     found: list[Example] = []
     for reading in readings:
-        examples = examples_of(reading.take.gold, reading.visits, reading.take.transcript, opinions)
+        take = reading.take
+        examples = examples_of(take.gold, reading.visits, take.transcript, opinions, reading.second)
         found += [replace(example, fresh=reading.fresh) for example in examples]
     return found
 
@@ -85,18 +93,24 @@ def _vocabulary() -> Vocabulary:
 
 
 def examples_of(
-    gold: dict[str, Any], visits: Sequence[Visit], transcript: Transcript, opinions: Mapping[str, Opinion]
+    gold: dict[str, Any],
+    read: Sequence[Visit],
+    transcript: Transcript,
+    opinions: Mapping[str, Opinion],
+    seconds: Seconds,
 ) -> list[Example]:
-    """The facts of one memo, by an opinion that does not know it.
+    """The facts of one memo, put right and judged by an opinion and a second reader that do not know it.
 
     A fact whose horse is asked about anyway counts as asked.
     """
     roster = roster_of(gold)
+    visits = put_right_by(read, views_of(_facts(read), seconds))
+    views = views_of(_facts(visits), _of_what_stands(_facts(read), _facts(visits), seconds))
     judged = judge(visits, transcript, roster=roster)
     tally = Tally()
     add_memo(tally, gold, judged, _vocabulary(), transcript.text)
     outcomes = {id(outcome.fact): outcome for outcome in tally.outcomes}
-    evidence = EvidenceOfMemo(transcript, visits, roster, opinions.get(gold["id"]))
+    evidence = EvidenceOfMemo(transcript, visits, roster, opinions.get(gold["id"]), views)
     found = []
     horses = {(told["horse"] or "").lower() for told in gold["visits"]}
     doubtful = [any(flag.kind is FlagKind.HORSE for flag in visit.flags) for visit in judged]
@@ -112,7 +126,21 @@ def examples_of(
                 other_horse_asked=others,
                 others_contradicted=len(against - {id(fact)}),
             )
-            asked = bool(doubts(fact, transcript)) or id(fact) in against or outcome.horse_asked
+            own = put_right_since(fact) or doubts(fact, transcript)
+            asked = bool(own) or id(fact) in against or outcome.horse_asked
             numbers = encode(evidence.of(fact, before, known))
             found.append(Example(numbers, outcome.right, gold["id"], asked, named, grave=outcome.grave))
     return found
+
+
+def _facts(visits: Sequence[Visit]) -> list[Fact]:
+    return [fact for visit in visits for fact in visit.facts]
+
+
+def _of_what_stands(read: Sequence[Fact], stands: Sequence[Fact], seconds: Seconds) -> Seconds:
+    """The same chances with that of the status that stands in front."""
+    place = {Status.PLANNED: 1, Status.HISTORY: 2}
+    return [
+        kept if before.status is after.status else [kept[place[after.status]], *kept[1:]]
+        for before, after, kept in zip(read, stands, seconds, strict=True)
+    ]

@@ -25,8 +25,8 @@ HISTORY = Path(__file__).resolve().parents[1] / "results" / "judging.csv"
 # before a person, and the most that are so of horse, foot or "no". The strict ones are so low that 1 % of wrong facts
 # holds with a confidence of 95 % as well.
 RISKS = {
-    "typed": {Care.STRICT: (0.006, 0.0035), Care.USUAL: (0.0075, 0.005), Care.FAST: (0.01, 0.0065)},
-    "heard": {Care.STRICT: (0.006, 0.0035), Care.USUAL: (0.01, 0.005), Care.FAST: (0.015, 0.0075)},
+    "typed": {Care.STRICT: (0.0045, 0.003), Care.USUAL: (0.006, 0.004), Care.FAST: (0.0085, 0.005)},
+    "heard": {Care.STRICT: (0.0045, 0.003), Care.USUAL: (0.0085, 0.005), Care.FAST: (0.015, 0.0075)},
 }
 COLUMNS = ("when", "kind", "care", "facts", "memos", "wrong", "flagged", "silent", "bound_95", "ece", "auc",
            "expected", "grave", "grave_expected")  # fmt: skip

@@ -13,8 +13,9 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-LEVELS = 2  # the largest whole number of a weight
-_PARTS, _ZERO = 16, 160  # parts of a power of two, and the number that stands for 1
+LEVELS = 3  # the largest whole number of a weight
+PARTS = 16  # of a power of two
+_ZERO = 160  # the number that stands for 1
 _OPSET, _IR = 17, 8
 
 Weights = Mapping[str, NDArray[np.float32]]
@@ -23,13 +24,13 @@ Weights = Mapping[str, NDArray[np.float32]]
 def whole(weights: NDArray[np.float32]) -> tuple[NDArray[np.int8], NDArray[np.uint8]]:
     """The whole numbers of each row of ``weights`` (rows, columns), and the number of its power of two."""
     most = np.abs(weights).max(axis=-1, keepdims=True).clip(1e-4)
-    power = np.round(_PARTS * np.log2(most / LEVELS) + _ZERO).clip(0, 255).astype(np.uint8)
+    power = np.round(PARTS * np.log2(most / LEVELS) + _ZERO).clip(0, 255).astype(np.uint8)
     return np.round(weights / step(power)).clip(-LEVELS, LEVELS).astype(np.int8), power
 
 
 def step(power: NDArray[np.uint8]) -> NDArray[np.float32]:
     """What one whole number of a row is worth."""
-    return np.exp2((power.astype(np.float32) - _ZERO) / _PARTS)
+    return np.exp2((power.astype(np.float32) - _ZERO) / PARTS)
 
 
 class Graph:
@@ -41,7 +42,7 @@ class Graph:
         self._make, self._kept = helper, numpy_helper
         self.nodes: list[Any] = []
         self.numbers: list[Any] = []
-        self.constant("parts", np.float32(1 / _PARTS))
+        self.constant("parts", np.float32(1 / PARTS))
         self.constant("zero", np.float32(_ZERO))
         self.constant("two", np.float32(2))
 

@@ -19,6 +19,7 @@ from pipeline.vocabulary import load_vocabulary
 from tests.bench.judging.examples import read
 from tests.bench.judging.gathering import CORPUS, heard_readings, past_readings
 from tests.bench.judging.opining import meaning, own_gold
+from tests.bench.second_reader.lacking import ROUNDS, readings
 from tests.facts.scoring import GoldFact, load_gold, same_value
 
 MEANINGS = (*(str(status) for status in STATUSES), NOT_SO)
@@ -60,8 +61,8 @@ class Lesson:
     feet: tuple[Feet, ...]
 
 
-def lessons(cases: Path | None = None) -> Iterator[Lesson]:
-    """All that there is to learn from; of memos several readings."""
+def lessons(cases: Path | None = None, lacking: int = ROUNDS) -> Iterator[Lesson]:
+    """All that there is to learn from; of memos several readings, and so many by readers that lack rules."""
     reader = Reader(load_vocabulary())
     for gold in (gold for path in sorted(CORPUS.glob("open_*.jsonl")) for gold in load_gold(path)):
         yield lesson(gold, read(reader, gold, Transcript(text=gold["text"])), gold["text"])
@@ -69,6 +70,8 @@ def lessons(cases: Path | None = None) -> Iterator[Lesson]:
         yield lesson(past.gold, past.visits, past.gold["text"])
     for heard in heard_readings():
         yield lesson(heard.take.gold, heard.visits, heard.take.transcript.text)
+    for gold, text, visits in readings(lacking):
+        yield lesson(gold, visits, text)
     for line in cases.read_text(encoding="utf-8").splitlines() if cases else ():
         case = json.loads(line)
         visits = [Visit.model_validate(visit) for visit in case["visits"]]
@@ -91,7 +94,15 @@ def lesson(gold: dict[str, Any], visits: Sequence[Visit], text: str) -> Lesson:
         for fact in visit.facts:
             first, last = around.place(fact.span)
             how = meaning(fact, own, everything)
-            told.append(Told(first, max(last, first + 1), fact.slot, OF_FEET.index(fact.foot), MEANINGS.index(how)))
+            told.append(
+                Told(
+                    first,
+                    max(last, first + 1),
+                    fact.slot,
+                    OF_FEET.index(fact.foot),
+                    MEANINGS.index(how),
+                )
+            )
             key = (first, max(last, first + 1), fact.slot, str(fact.value))
             statements.setdefault(key, []).append((fact, how != NOT_SO, _feet_of(fact, own)))
     feet = tuple(Feet(*key[:3], _meant_feet(same)) for key, same in statements.items() if key[2] not in HORSE_SLOTS)

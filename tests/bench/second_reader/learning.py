@@ -2,7 +2,7 @@
 
 Knowledge distillation (Hinton, Vinyals and Dean 2015, "Distilling the Knowledge in a Neural Network", arXiv
 1503.02531).
-In the second half of its course the small net learns with its weights in few steps, so that it loses little in fewer.
+In the second half of its course the small net learns with its weights in the few steps in which they will be kept.
 """
 
 from __future__ import annotations
@@ -18,14 +18,14 @@ from torch.nn import functional
 from torch.nn.utils import clip_grad_norm_
 
 from pipeline.judging.second_reader import UNKNOWN
+from tests.bench.second_reader.exporting import LEVELS, PARTS
 from tests.bench.second_reader.gathering import Lesson
 from tests.bench.second_reader.net import Net
 
 _TOKENS, _MOST = 7000, 128  # of one batch
 _UNHEARD = 0.08  # of the words are taken for unknown, so that none is leaned on alone
 _HARD = 0.4  # how much what was meant counts beside what the large net makes of it
-_ROUNDED_FROM = 0.55  # of the course
-ROUNDED_TO = 5  # the largest whole number while learning
+_ROUNDED_FROM = 0.45  # of the course
 
 
 @dataclass(frozen=True)
@@ -81,13 +81,14 @@ def stacked(rows: Sequence[Tensor], device: str) -> Tensor:
 
 
 @contextmanager
-def rounded(net: Net, most: int = ROUNDED_TO) -> Iterator[None]:
-    """The net with its matrices in ``most`` steps on each side of 0, which its gradients pass by."""
+def rounded(net: Net) -> Iterator[None]:
+    """The net with its matrices as ``exporting`` keeps them, which its gradients pass by."""
     kept = {name: parameter.data for name, parameter in net.named_parameters()}
     for parameter in net.parameters():
         if parameter.dim() == 2:
-            step = parameter.data.abs().amax(-1, keepdim=True).clamp(min=1e-6) / most
-            parameter.data = (parameter.data / step).round() * step
+            most = parameter.data.abs().amax(-1, keepdim=True).clamp(min=1e-4)
+            step = torch.exp2((PARTS * torch.log2(most / LEVELS)).round() / PARTS)
+            parameter.data = (parameter.data / step).round().clamp(-LEVELS, LEVELS) * step
     try:
         yield
     finally:
@@ -103,9 +104,9 @@ def learn(net: Net, given: Sequence[Item], rounds: int, rate: float, device: str
     course = torch.optim.lr_scheduler.OneCycleLR(optimizer, rate, total_steps=steps + 1)
     for number in range(rounds):
         net.train()
-        most = ROUNDED_TO if soft and number >= _ROUNDED_FROM * rounds else None
+        as_kept = soft and number >= _ROUNDED_FROM * rounds
         for batch in batches(given):
-            with rounded(net, most) if most else nullcontext():
+            with rounded(net) if as_kept else nullcontext():
                 loss = _loss(net, [given[i] for i in batch], [soft[i] for i in batch] if soft else [], device)
                 optimizer.zero_grad()
                 loss.backward()
@@ -150,3 +151,11 @@ def softened(net: Net, given: Sequence[Item], device: str) -> list[Soft]:
             for place, status, feet in zip(batch, of_status.split(cuts[0]), of_feet.split(cuts[1]), strict=True):
                 found[place] = Soft(status, feet)
     return [one for one in found if one is not None]
+
+
+def averaged(several: Sequence[Sequence[Soft]]) -> list[Soft]:
+    """What several large nets make of every question together."""
+    return [
+        Soft(torch.stack([one.status for one in each]).mean(0), torch.stack([one.feet for one in each]).mean(0))
+        for each in zip(*several, strict=True)
+    ]
