@@ -171,8 +171,8 @@ def _by_model(fact: Fact, visit: Visit, judging: Judging, found: Found) -> tuple
     own = [*put_right_since(fact), *doubts(fact, judging.transcript)]
     asked = own or _in_poor_sound(fact, judging)
     if parts is not None:
-        known = read_otherwise(fact, judging.evidence.views.get(id(fact)))
-        asked = asked or reasons_for(fact, parts, judging.transcript, judging.evidence.around, known)
+        otherwise = read_otherwise(fact, judging.evidence.views.get(id(fact)))
+        asked = asked or reasons_for(fact, parts, judging.transcript, judging.evidence.around, otherwise)
     return (min(1 - wrong, _ASKED) if own else 1 - wrong), asked
 
 

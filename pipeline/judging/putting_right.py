@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 
 from pipeline.judging.second_reader import View, second_reader
 from pipeline.judging.surroundings import Surroundings
-from pipeline.record import SECOND_READER, Fact, Status, Transcript, Visit
+from pipeline.record import SECOND_READER, SLOTS, Fact, Status, Transcript, Visit
 
 # The chance of each from which it is believed. DEVELOPERS.md tells how they were chosen.
 _SURE = {Status.PLANNED: 0.6, Status.HISTORY: 0.7}
@@ -20,6 +20,7 @@ _DONE = frozenset(
     {"work", "shoe_size", "shoe_type", "shoe_material", "pad", "wedge", "packing", "treatment", "nails", "nail_size",
      "clips", "traction"}
 )  # fmt: skip
+_ATTACHED = frozenset({"foot", "zone", "severity", "one", "elliptic", *SLOTS})
 _WHEN = {Status.PLANNED: "for a later day", Status.HISTORY: "of an earlier time"}
 
 
@@ -61,7 +62,7 @@ def _told(fact: Fact, status: Status) -> tuple[object, ...]:
 
 def _better(fact: Fact, views: Sequence[View]) -> Status | None:
     """The status that all feet of a statement together speak for, if they speak for one."""
-    if not views or fact.status is not Status.PRESENT or fact.span[1] <= fact.span[0]:
+    if not views or fact.status is not Status.PRESENT or fact.span[1] <= fact.span[0] or _decided(fact):
         return None
     for status, least in _SURE.items():
         if status is Status.PLANNED and fact.slot not in _DONE:
@@ -69,6 +70,11 @@ def _better(fact: Fact, views: Sequence[View]) -> Status | None:
         if sum(view.of_status(status) for view in views) >= least * len(views):
             return status
     return None
+
+
+def _decided(fact: Fact) -> bool:
+    """Whether a rule says of which time it is; the others say how it was attached, as in "foot: named beside it"."""
+    return any(rule.partition(": ")[0] not in _ATTACHED for rule in fact.rules)
 
 
 def put_right_since(fact: Fact) -> list[str]:

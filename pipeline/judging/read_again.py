@@ -31,16 +31,12 @@ _READ = {
 }
 
 
-def read_otherwise(fact: Fact, view: View | None) -> dict[str, str]:
-    """What to tell of a fact where the second reader's evidence is what speaks against it, by the evidence's name."""
+def read_otherwise(fact: Fact, view: View | None) -> str | None:
+    """What to ask of a fact where the second reader takes it for another status than was read; none without a view."""
     if view is None:
-        return {}
+        return None
     other, _ = view.otherwise(fact.status)
-    which = f"By the words around it this may {_MAY[other]}; it was read as {_READ[fact.status]}. Which is it?"
-    told = {"hardly so": which}
-    if fact.foot is not None:
-        told["hardly this foot"] = "The words hardly seem to tell of this foot; is it the right one?"
-    return told
+    return f"By the words around it this may {_MAY[other]}; it was read as {_READ[fact.status]}. Which is it?"
 
 
 def feet_left_out(

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from types import MappingProxyType
 
 from pipeline.judging.features import LITTLE, foot_kind
 from pipeline.judging.naming import the_foot
@@ -34,23 +33,19 @@ def reasons_for(
     parts: Mapping[str, float],
     transcript: Transcript,
     around: Surroundings,
-    known: Mapping[str, str] = MappingProxyType({}),
+    otherwise: str | None = None,
 ) -> list[str]:
-    """The strongest one or two reasons, at least one; ``known`` are the sentences of evidence that tells its own."""
-    weighed: list[tuple[float, Tell]] = [(sum(parts.get(name, 0.0) for name in names), tell) for names, tell in _GROUPS]
-    weighed += [(parts.get(name, 0.0), _saying(sentence)) for name, sentence in known.items()]
+    """The strongest one or two reasons, at least one; ``otherwise`` tells how the second reader takes the fact."""
+    weighed = sorted(((sum(parts.get(name, 0.0) for name in names), tell) for names, tell in _GROUPS),
+                     key=lambda pair: -pair[0])  # fmt: skip
     told: list[str] = []
-    for part, tell in sorted(weighed, key=lambda pair: -pair[0]):
+    for part, tell in weighed:
         if part < _LEAST_PART or len(told) == _MOST:
             break
-        sentence = tell(fact, transcript, around)
+        sentence = otherwise if otherwise and tell is _otherwise else tell(fact, transcript, around)
         if sentence and sentence not in told:
             told.append(sentence)
     return told or ["Facts said in this way are often misread; is it right?"]
-
-
-def _saying(sentence: str) -> Tell:
-    return lambda fact, transcript, around: sentence
 
 
 def hard_word(fact: Fact, transcript: Transcript) -> str | None:
@@ -147,6 +142,10 @@ def _other_foot(fact: Fact, transcript: Transcript, around: Surroundings) -> str
     return f"Another foot is named close by; is it {the_foot(fact.foot)}?" if fact.foot else None
 
 
+def _hardly_foot(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
+    return f"The words hardly seem to tell of this foot; is it {the_foot(fact.foot)}?" if fact.foot else None
+
+
 def _come_in(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
     return "Another horse may have been named or described before this; whose is it?"
 
@@ -180,6 +179,7 @@ _GROUPS: tuple[tuple[tuple[str, ...], Tell], ...] = (
     (("foot inside differs", "feet differ"), _other_foot),
     (("described", "name like"), _come_in),
     (("others contradicted",), _elsewhere),
-    (("otherwise",), _otherwise),
+    (("otherwise", "hardly so"), _otherwise),
+    (("hardly this foot",), _hardly_foot),
     (("unknown words", "unread words", "unknown before", "long sentence"), _much_else),
 )

@@ -73,6 +73,21 @@ def test_what_is_planned_already_is_not_said_twice() -> None:
     assert statuses(twice, sure_of(Status.PLANNED, 0.9)) == [Status.PRESENT, Status.PLANNED]
 
 
+@pytest.mark.parametrize(
+    ("rule", "put"),
+    [
+        ("still there", False),
+        ("done after all", False),
+        ("zone: toe", True),
+        ("elliptic", True),
+        ("pad: from the number", True),
+    ],
+)
+def test_what_a_rule_gave_its_time_stays(rule: str, put: bool) -> None:
+    told = pads(rules=["foot: named beside it", rule])
+    assert statuses([told], sure_of(Status.PLANNED, 1.0)) == [Status.PLANNED if put else Status.PRESENT]
+
+
 def test_a_fact_without_words_or_a_view_stays() -> None:
     assert statuses([pads(span=(0, 0))], sure_of(Status.PLANNED, 1.0)) == [Status.PRESENT]
     assert statuses([pads()]) == [Status.PRESENT]

@@ -16,7 +16,7 @@ from tests.judging.making import fact, visit
 
 TEXT = "Wickham. Full pads in front."
 PLAN = "By the words around it this may be for a later day; it was read as there or done today. Which is it?"
-HARDLY = "The words hardly seem to tell of this foot; is it the right one?"
+HARDLY = "The words hardly seem to tell of this foot; is it the left fore?"
 
 
 def left_out_of(feet: str) -> str:
@@ -35,12 +35,9 @@ def pads(foot: str | None = "LF", value: str = "full") -> Fact:
 
 
 def test_it_tells_the_likeliest_other_status() -> None:
-    assert read_otherwise(pads(None), view(Status.PLANNED, 0.61)) == {"hardly so": PLAN}
-    assert read_otherwise(pads(None), None) == {}
-
-
-def test_of_a_fact_of_a_foot_it_tells_of_the_foot_too() -> None:
-    assert read_otherwise(pads("RH"), view(Status.PLANNED)) == {"hardly so": PLAN, "hardly this foot": HARDLY}
+    assert read_otherwise(pads(), view(Status.PLANNED, 0.61)) == PLAN
+    assert read_otherwise(pads(), view(Status.PRESENT, 0.95)) is not None
+    assert read_otherwise(pads(), None) is None
 
 
 def left_out(facts: Sequence[Fact], *views: View, care: Care = Care.USUAL) -> list[str]:

@@ -29,6 +29,7 @@ def told(found: Fact, transcript: Transcript = TALK, /, **parts: float) -> list[
         ("doubt_near", "A doubt is said in the same sentence; how sure is this?"),
         ("denial_near", "A “no” is said in the same sentence; is this there or not?"),
         ("foot_in_hand", "No foot is named beside it; is it the left fore?"),
+        ("hardly_this_foot", "The words hardly seem to tell of this foot; is it the left fore?"),
         ("foot_copied", "Taken over from what was said of something else; is it the same here?"),
         ("several_horses", "It is not sure which horse is spoken of here; whose is it?"),
         ("unread_words", "More is said in this sentence than was understood; is this right?"),
@@ -62,3 +63,9 @@ def test_a_word_put_for_another_is_told_with_what_was_heard() -> None:
     words = [talk.words[0].model_copy(update={"heard": "ketomi", "support": -1.0})]
     found = told(fact("finding", "keratoma", span=(0, 9)), talk.model_copy(update={"words": words}), replaced=1.0)
     assert found == ["Heard “ketomi”, read as keratoma; please listen."]
+
+
+def test_how_the_second_reader_takes_it_stands_for_the_second_opinion() -> None:
+    reset, parts = fact("work", "reset", span=(10, 16)), {"otherwise": 0.5, "hardly so": 0.5, "least": 0.8}
+    told = reasons_for(reset, parts, TALK, Surroundings(TALK.text), "May it be a plan?")
+    assert told == ["May it be a plan?", "The word “reset” was hard to hear; please listen."]
