@@ -260,7 +260,7 @@ class Ingest:
         from pipeline.judging.model import Care
         from pipeline.judging.putting_right import put_right
 
-        found = put_right(self.reader.read(transcript, roster, day), transcript)
+        found = put_right(self.reader.read(transcript, roster, day), transcript, flags)
         visits = judge(found, transcript, last_of, Care(self.care), flags, roster)
         facts: list[Fact] = [fact for visit in visits for fact in visit.facts]
         return MemoRecord(memo=memo, transcript=transcript.text, visits=visits, cautions=cautions(facts), flags=flags)

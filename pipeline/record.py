@@ -54,7 +54,6 @@ class Strict(BaseModel):
     model_config = ConfigDict(extra="forbid", hide_input_in_errors=True)
 
 
-SECOND_READER = "second reader: "  # how the rule begins of a fact that was read as of today and put right since
 SURE_SUPPORT = -1.5  # nats; below, a person is asked to listen
 
 
@@ -96,6 +95,9 @@ class Transcript(Strict):
         return (words[0].start_s, words[-1].end_s) if words else (None, None)
 
 
+SECOND_READER = "second reader: "  # how the rule begins by which a fact was put right
+
+
 class Fact(Strict):
     """One thing said, in the trade's terms, with the words and the seconds that it came from."""
 
@@ -114,6 +116,11 @@ class Fact(Strict):
     span: tuple[int, int] = (0, 0)
     match: MatchKind = MatchKind.EXACT
     rules: list[str] = []
+
+    @property
+    def put_right(self) -> bool:
+        """Whether it was read as of today, and the second reader took it for another time."""
+        return any(rule.startswith(SECOND_READER) for rule in self.rules)
 
     @model_validator(mode="after")
     def _check_slot(self) -> Fact:

@@ -43,8 +43,8 @@ LITTLE = frozenset(
 _BEFORE_WORDS = 8  # words before a fact among which its foot may have been misheard
 _AROUND_WORDS = 3  # words on each side of a fact whose probabilities count as its surroundings
 # Rules that look further than the words beside the fact.
-_FAR_RULES = frozenset({"refers back", "one: the finding before", "elliptic"})
-_COPY_RULES = frozenset({"the same on another foot", "also on another foot", "none in the other foot"})
+FAR_RULES = frozenset({"refers back", "one: the finding before", "elliptic"})
+COPY_RULES = frozenset({"the same on another foot", "also on another foot", "none in the other foot"})
 
 _FOOT_RULES = {
     "foot: still in hand": "in_hand",
@@ -121,6 +121,13 @@ class Found:
     others_contradicted: int = 0
 
 
+def has_words(fact: Fact, transcript: Transcript) -> bool:
+    """Whether the words that the fact was read from are there, with their sound if there was any."""
+    if fact.span[1] <= fact.span[0] or fact.span[1] > len(transcript.text):
+        return False
+    return not transcript.heard or bool(transcript.words_of(*fact.span))
+
+
 def foot_kind(fact: Fact) -> str:
     """How the foot of a fact was found, by the rules that the reader left."""
     rules = set(fact.rules)
@@ -128,7 +135,7 @@ def foot_kind(fact: Fact) -> str:
         return "horse" if fact.slot in HORSE_SLOTS | EITHER_SLOTS else "none"
     if "foot: not said" in rules:
         return "guessed"
-    if rules & _COPY_RULES:
+    if rules & COPY_RULES:
         return "copied"
     return next((kind for rule, kind in _FOOT_RULES.items() if rule in rules), "list")
 
@@ -184,7 +191,7 @@ class EvidenceOfMemo:
             status=fact.status,
             match=fact.match,
             foot=foot_kind(fact),
-            far_rule=bool(_FAR_RULES & set(fact.rules)),
+            far_rule=bool(FAR_RULES & set(fact.rules)),
             words_to_foot=to_foot,
             sentences_to_foot=None if to_foot is None else around.sentences_from(first, last - 1 - to_foot),
             correction_before=around.before("correction", last),

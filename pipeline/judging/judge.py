@@ -9,18 +9,18 @@ from pipeline.judging.agreement import disagreements
 from pipeline.judging.confidence import FLAG_BELOW, doubts, weigh
 from pipeline.judging.earlier import LastVisit, changed, unmentioned
 from pipeline.judging.encoding import encode
-from pipeline.judging.features import HARD_TO_HEAR, Clearness, EvidenceOfMemo, Found, clearness
+from pipeline.judging.features import HARD_TO_HEAR, Clearness, EvidenceOfMemo, Found, clearness, has_words
 from pipeline.judging.model import Care, Model, shipped
 from pipeline.judging.named import doubt_of_horse
 from pipeline.judging.overlooked import overlooked
 from pipeline.judging.plausibility import implausible
-from pipeline.judging.putting_right import put_right_since
+from pipeline.judging.putting_right import asked_since
 from pipeline.judging.read_again import feet_left_out, read_otherwise
 from pipeline.judging.reasons import reasons_for
 from pipeline.judging.rewordings import doubtful_rewordings
 from pipeline.judging.seam_questions import question, whose
 from pipeline.judging.second_horse import Seam, SecondHorse
-from pipeline.judging.unread import ASKED, Span, foreign, unread_sentences
+from pipeline.judging.unread import ASKED, Span, foreign, overlaps, unread_sentences
 from pipeline.record import Fact, Flag, FlagKind, RosterHorse, Transcript, Visit
 
 _CONTRADICTED = 0.5
@@ -112,7 +112,7 @@ def _judge_visit(number: int, visit: Visit, judging: Judging, last: LastVisit | 
 
 def _feet_left_out(visit: Visit, judging: Judging) -> list[Flag]:
     """What the second reader misses of statements whose words are there and are English."""
-    asked = [f for f in visit.facts if _has_words(f, judging.transcript) and not _is_foreign(f, judging)]
+    asked = [f for f in visit.facts if has_words(f, judging.transcript) and not overlaps(f.span, judging.foreign)]
     spans = {fact.span for fact in asked}
     read = [*visit.facts, *(fact for fact in judging.evidence.facts if fact.span in spans)]
     return list(feet_left_out(asked, read, judging.evidence.views, judging.transcript, judging.care))
@@ -138,13 +138,13 @@ def _told(fact: Fact, groups: Iterable[tuple[list[Fact], str]]) -> list[str]:
 
 def _judge_fact(fact: Fact, visit: Visit, judging: Judging, found: Found, told: tuple[list[str], list[str]]) -> Fact:
     against, jumps = told
-    if _has_words(fact, judging.transcript):
+    if has_words(fact, judging.transcript):
         confidence, reasons = _by_model(fact, visit, judging, found)
     else:
         confidence, reasons = weigh(fact, judging.transcript)
         reasons = reasons if confidence < FLAG_BELOW else []
     reasons += [reason for reason in (*against, *jumps) if reason not in reasons]
-    if _is_foreign(fact, judging):
+    if overlaps(fact.span, judging.foreign):
         reasons = [ASKED, *reasons]
         confidence = min(confidence, _CONTRADICTED)
     if against or jumps:
@@ -154,21 +154,10 @@ def _judge_fact(fact: Fact, visit: Visit, judging: Judging, found: Found, told: 
     )  # fmt: skip
 
 
-def _is_foreign(fact: Fact, judging: Judging) -> bool:
-    return any(start < fact.span[1] and fact.span[0] < end for start, end in judging.foreign)
-
-
-def _has_words(fact: Fact, transcript: Transcript) -> bool:
-    """Whether the words that the fact was read from are there, with their sound if there was any."""
-    if fact.span[1] <= fact.span[0] or fact.span[1] > len(transcript.text):
-        return False
-    return not transcript.heard or bool(transcript.words_of(*fact.span))
-
-
 def _by_model(fact: Fact, visit: Visit, judging: Judging, found: Found) -> tuple[float, list[str]]:
     evidence = judging.evidence.of(fact, visit, found)
     wrong, parts = judging.model.doubt(encode(evidence), judging.care)
-    own = [*put_right_since(fact), *doubts(fact, judging.transcript)]
+    own = [*asked_since(fact), *doubts(fact, judging.transcript)]
     asked = own or _in_poor_sound(fact, judging)
     if parts is not None:
         otherwise = read_otherwise(fact, judging.evidence.views.get(id(fact)))

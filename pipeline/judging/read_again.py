@@ -13,6 +13,7 @@ from pipeline.record import FEET, Fact, Flag, Foot, Status, Transcript
 # The chance of a foot of which nothing was read from which it is asked about, by care. DEVELOPERS.md, section 5, tells
 # what the usual one costs and catches.
 _ALSO = {Care.STRICT: 0.9, Care.USUAL: 0.95, Care.FAST: 0.98}
+_IN_MIND = 0.2  # the least chance of a status that is worth a word
 _MAY = {
     Status.PRESENT: "be there or done today",
     Status.ABSENT: "not be there",
@@ -32,10 +33,12 @@ _READ = {
 
 
 def read_otherwise(fact: Fact, view: View | None) -> str | None:
-    """What to ask of a fact where the second reader takes it for another status than was read; none without a view."""
+    """What to ask of a fact of which the second reader has another status in mind than was read, if it has."""
     if view is None:
         return None
-    other, _ = view.otherwise(fact.status)
+    other, chance = view.otherwise(fact.status)
+    if chance < max(_IN_MIND, view.not_so):
+        return None
     return f"By the words around it this may {_MAY[other]}; it was read as {_READ[fact.status]}. Which is it?"
 
 

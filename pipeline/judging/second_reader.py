@@ -52,6 +52,11 @@ class View:
         """The chance that this status was meant."""
         return self.statuses[STATUSES.index(status)]
 
+    @property
+    def not_so(self) -> float:
+        """The chance that nothing of the kind was meant."""
+        return self.statuses[-1]
+
     def otherwise(self, status: Status) -> tuple[Status, float]:
         """The likeliest other status and its chance; that nothing was meant is none."""
         given = zip(self.statuses[:-1], STATUSES, strict=True)

@@ -89,6 +89,11 @@ ASKED = "This may be in another language than English; is it right?"
 Span = tuple[int, int]
 
 
+def overlaps(span: Span, others: Iterable[Span]) -> bool:
+    """Whether a stretch of text shares a character with any of the others."""
+    return any(start < span[1] and span[0] < end for start, end in others)
+
+
 def foreign(transcript: Transcript, around: Surroundings, flags: Sequence[Flag]) -> tuple[list[Span], list[Flag]]:
     """The stretches of text that are not English, and a flag where hearing has not told so already (``flags``)."""
     heard = [flag.span for flag in flags if flag.reason == NOT_ENGLISH]

@@ -16,7 +16,7 @@ from pipeline.reading.reader import Reader
 from pipeline.reading.settling import settle
 from pipeline.reading.talk import Draft, Talk
 from pipeline.reading.tokens import Tokens
-from pipeline.record import SECOND_READER, SLOTS, Fact, RosterHorse, Status, Transcript, Visit
+from pipeline.record import SLOTS, Fact, RosterHorse, Status, Transcript, Visit
 
 # Classes of words that say how something is meant, and what a cue of each is called.
 CUE_CLASSES = {
@@ -59,7 +59,7 @@ class SpanRow:
 
 @dataclass(frozen=True)
 class Effect:
-    """A fact as it is and as it would be without the cue: status, zone and severity; None is no such fact."""
+    """A fact as rules read it and as they would without the cue: status, zone and severity; None is no such fact."""
 
     foot: str | None
     slot: str
@@ -107,12 +107,7 @@ def explain(
 
 def _by_rules(visit: Visit) -> Visit:
     """A visit as it was read, before anything of today was put right."""
-    facts = [
-        fact.model_copy(update={"status": Status.PRESENT})
-        if any(rule.startswith(SECOND_READER) for rule in fact.rules)
-        else fact
-        for fact in visit.facts
-    ]
+    facts = [f.model_copy(update={"status": Status.PRESENT}) if f.put_right else f for f in visit.facts]
     return visit.model_copy(update={"facts": facts})
 
 

@@ -2,16 +2,31 @@
 
 from __future__ import annotations
 
+import gzip
+import json
+from dataclasses import replace
 from multiprocessing import Pool
+from pathlib import Path
 
+import numpy as np
 import pytest
 
 from pipeline.judging.putting_right import put_right_by
-from pipeline.judging.second_reader import OF_FEET, STATUSES, View
+from pipeline.judging.second_reader import OF_FEET, STATUSES, SecondReader, View, second_reader
 from pipeline.record import Fact, Status, Visit
-from tests.bench.judging.examples import _of_what_stands
-from tests.bench.judging.gathering import past_readings, seconds_by_shipped, seconds_of, views_of
+from tests.bench.judging.gathering import (
+    DATA,
+    all_have_seconds,
+    heard_readings,
+    of_what_stands,
+    past_readings,
+    renew_seconds,
+    seconds_by_shipped,
+    seconds_of,
+    views_of,
+)
 from tests.bench.second_reader.__main__ import Taught, fold_of
+from tests.bench.second_reader.exporting import step, whole
 from tests.bench.second_reader.gathering import Feet, Lesson, Told, lesson, once
 from tests.bench.second_reader.lacking import Part, _memos, _nothing, _parts, _read, reading_modules, rules
 from tests.facts.scoring import score
@@ -65,12 +80,12 @@ def test_chances_are_kept_and_found_again() -> None:
     assert (found[id(told)].of_foot("LF"), found[id(told)].of_status(Status.ABSENT)) == (0.9, 0.0)
 
 
-def test_what_was_put_right_is_judged_by_the_chance_of_what_stands() -> None:
+def test_what_was_put_right_is_judged_by_the_chanceof_what_stands() -> None:
     told = fact("pad", "full", "LF", span=(0, 9))
     kept = [[3000, 6500, 500, 9000]]
     (seen,) = put_right_by([visit(told)], views_of([told], kept))
-    assert _of_what_stands([told], seen.facts, kept) == [[6500, 6500, 500, 9000]]
-    assert _of_what_stands([told], [told], kept) == kept
+    assert of_what_stands([told], seen.facts, kept) == [[6500, 6500, 500, 9000]]
+    assert of_what_stands([told], [told], kept) == kept
 
 
 def test_chances_of_the_shipped_one() -> None:
@@ -82,9 +97,10 @@ def test_chances_of_the_shipped_one() -> None:
 
 
 def test_every_kept_reading_has_its_chances() -> None:
-    for past in past_readings():
-        facts = [one for visit in past.visits for one in visit.facts]
-        assert len(past.second) == len(facts)
+    typed = list(past_readings())
+    assert all_have_seconds(typed)
+    assert all_have_seconds(heard_readings())
+    assert not all_have_seconds([replace(typed[0], second=())])
 
 
 def gold(*facts: list[object]) -> dict[str, object]:
@@ -114,7 +130,66 @@ def test_lessons_of_the_same_words_go_together() -> None:
     assert [one.name for one in once([first, other], held=["b"])] == ["a"]
 
 
-def test_a_net_that_leaves_memos_out_knows_none_of_them() -> None:
-    made = [Lesson(name, "thrush", ("thrush",), (), ()) for name in ("a", "b")]
-    assert [one.name for one in Taught(made, [], []).without({"b"}).lessons] == ["a"]
+def said(name: str, text: str) -> Lesson:
+    return Lesson(name, text, tuple(text.lower().replace(".", " .").split()), (), ())
+
+
+def test_a_net_that_leaves_memos_out_knows_none_of_them_nor_the_cases_like_them() -> None:
+    one, other = (
+        said("a", "Reset both fronts with six nails in each."),
+        said("b", "Thrush in the near hind frog again."),
+    )
+    like = said("Tansy. Reset both", "Tansy. Reset both fronts with six nails each.")
+    unlike = said("Tansy. Reset the", "Tansy. Reset the hinds with six nails in each.")
+    made = Taught([one, other, like, unlike], [], [])
+    assert made.without({"a"}, {"a", "b"}).lessons == [other, unlike]
+    assert made.without({"b"}, {"a", "b"}).lessons == [one, like, unlike]
+
+
+def test_what_a_second_reader_makes_of_kept_readings_is_kept_anew(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    kept = {}
+    for name in ("typed", "heard"):
+        with gzip.open(DATA / f"{name}.jsonl.gz", "rt", encoding="utf-8") as lines:
+            kept[name] = {**json.loads(next(lines)), "second": []}
+        with gzip.open(tmp_path / f"{name}.jsonl.gz", "wt", encoding="utf-8") as out:
+            out.write(json.dumps(kept[name]) + "\n")
+    monkeypatch.setattr("tests.bench.judging.gathering.DATA", tmp_path)
+    assert not all_have_seconds(past_readings())
+    asked: list[str] = []
+
+    def of(memo: str) -> SecondReader:
+        asked.append(memo)
+        return second_reader()
+
+    renew_seconds(of)
+    assert asked == [kept["typed"]["id"], kept["heard"]["id"]]
+    assert all_have_seconds([*past_readings(), *heard_readings()])
+    (typed,) = past_readings()
+    assert typed.second == seconds_by_shipped(typed.visits, typed.gold["text"])
+
+
+def test_a_net_learns_in_the_steps_in_which_it_is_kept() -> None:
+    torch = pytest.importorskip("torch")
+    from tests.bench.second_reader.learning import Soft, averaged, rounded
+    from tests.bench.second_reader.net import Net
+
+    net = Net(9, 2, (4, 3, 4), 0.0)
+    before = {name: value.clone() for name, value in net.state_dict().items()}
+    with rounded(net):
+        for name, value in net.state_dict().items():
+            kept = before[name].numpy()
+            if kept.ndim == 2:
+                numbers, power = whole(kept)
+                kept = numbers * step(power)
+            assert np.allclose(value.numpy(), kept, atol=1e-6)
+    assert all(torch.equal(value, before[name]) for name, value in net.state_dict().items())
+    one, other = (Soft(torch.full((2, 7), chance), torch.full((1, 5), chance)) for chance in (0.2, 0.6))
+    (mean,) = averaged([[one], [other]])
+    assert torch.allclose(mean.status, torch.full((2, 7), 0.4))
+    assert torch.allclose(mean.feet, torch.full((1, 5), 0.4))
+
+
+def test_the_memos_are_in_five_parts() -> None:
     assert {fold_of(f"memo{number}") for number in range(40)} == set(range(5))

@@ -12,8 +12,9 @@ if TYPE_CHECKING:
     from tests.cli.conftest import Run
 
 TALK = (
-    "Bramble. Left fore reset, six nails, sorry, five nails. He had thrush in the off hind last time. "
-    "Maybe a corn there."
+    "Bramble. Off fore the wall is gone soft at the toe, I took the shoe off it and it can stay that way. "
+    "Thrush there as well, and a bit behind. Six nails the other side. "
+    "Set of ones, six nails, bar the off hind, that got five."
 )
 
 

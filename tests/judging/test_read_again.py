@@ -36,8 +36,14 @@ def pads(foot: str | None = "LF", value: str = "full") -> Fact:
 
 def test_it_tells_the_likeliest_other_status() -> None:
     assert read_otherwise(pads(), view(Status.PLANNED, 0.61)) == PLAN
-    assert read_otherwise(pads(), view(Status.PRESENT, 0.95)) is not None
+    assert read_otherwise(pads(), view(Status.PLANNED, 0.21)) == PLAN
     assert read_otherwise(pads(), None) is None
+
+
+def test_what_it_has_hardly_in_mind_it_does_not_tell() -> None:
+    assert read_otherwise(pads(), view(Status.PLANNED, 0.19)) is None
+    nothing = View((0.1, 0.0, 0.0, 0.0, 0.0, 0.4, 0.5), (0.5,) * 5)  # more likely that nothing of the kind was meant
+    assert read_otherwise(pads(), nothing) is None
 
 
 def left_out(facts: Sequence[Fact], *views: View, care: Care = Care.USUAL) -> list[str]:

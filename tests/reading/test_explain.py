@@ -8,7 +8,7 @@ import pytest
 
 from pipeline.reading import Reader
 from pipeline.reading.explain import Explanation, explain
-from pipeline.record import RosterHorse, Transcript
+from pipeline.record import SECOND_READER, RosterHorse, Status, Transcript
 
 
 def explained(reader: Reader, text: str) -> Explanation:
@@ -100,3 +100,21 @@ def test_explaining_leaves_the_reader_as_it_was(reader: Reader) -> None:
     before = reader.read(transcript, [], date(2026, 3, 2))
     explain(reader, transcript, [], before)
     assert reader.read(transcript, [], date(2026, 3, 2)) == before
+
+
+def test_what_was_put_right_is_told_as_it_stands_and_no_cue_is_said_to_have_done_it(reader: Reader) -> None:
+    text = "Bramble. Leather pads in front. No thrush in the left hind."
+    transcript, roster = Transcript(text=text), [RosterHorse(name="Bramble")]
+    (visit,) = reader.read(transcript, roster, date(2026, 3, 2))
+    rule = f"{SECOND_READER}for a later day"
+    put = [
+        f.model_copy(update={"status": Status.PLANNED, "rules": [*f.rules, rule]}) if f.slot == "pad" else f
+        for f in visit.facts
+    ]
+    found = explain(reader, transcript, roster, [visit.model_copy(update={"facts": put})])
+    assert [(row.foot, row.status, rule in row.rules) for row in found.kept if row.slot == "pad"] == [
+        ("LF", "planned", True),
+        ("RF", "planned", True),
+    ]
+    assert found.dropped == ()
+    assert effects(found, "denial") == [("LH", "thrush", "absent", "present")]

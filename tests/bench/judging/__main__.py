@@ -5,7 +5,7 @@
 ``pipeline/judging/model.json`` and adds to ``results/judging.csv``. ``--sound DIR``, the hearing bench's folder of
 sound, tells the same of its takes, of which only counts are printed; with ``--gather`` what was heard in its tune takes
 is read and put into ``data/`` first, which should be done before the reader is improved with those memos.
-``--unknown FILE`` reads a written corpus that the reader does not know yet and adds it to ``data/``. ``--pictures``
+``--unknown FILE`` reads a written corpus that neither reader knows yet and adds it to ``data/``. ``--pictures``
 draws outputs/judging.
 """
 
@@ -34,8 +34,10 @@ from tests.bench.judging.examples import (
 )
 from tests.bench.judging.gathering import (
     CORPUS,
+    NO_SECONDS,
     HeardReading,
     add_past,
+    all_have_seconds,
     heard_readings,
     past_readings,
     write_readings,
@@ -69,7 +71,7 @@ def tally_sound(sound: Path, part: str, care: Care = Care.USUAL) -> dict[str, Ta
     reader = Reader(vocabulary)
     found: dict[str, Tally] = {}
     for take in heard_takes(sound, part):
-        found_there = read_twice(reader, take.gold, take.transcript)
+        found_there = read_twice(reader, take.gold, take.transcript, take.flags)
         visits = judge(found_there, take.transcript, care=care, flags=take.flags, roster=roster_of(take.gold))
         tally = found.setdefault(take.condition, Tally())
         add_memo(tally, take.gold, visits, vocabulary, take.transcript.text, take.flags, places_in(take, reader))
@@ -106,6 +108,9 @@ def main(given: Sequence[str] | None = None) -> int:
         print(f"{added} memos added.")
     if chosen.train or chosen.pictures:
         typed, heard = list(past_readings()), list(heard_readings())
+        if not all_have_seconds([*typed, *heard]):
+            print(NO_SECONDS, file=sys.stderr)
+            return 1
         said = said_by(typed, heard)
         opinions = opinions_left_out(said)
         model, found = train(typed_examples(typed, opinions), heard_examples(heard, opinions))

@@ -15,12 +15,12 @@ from pipeline.judging.encoding import encode
 from pipeline.judging.features import EvidenceOfMemo, Found
 from pipeline.judging.opinion import Opinion
 from pipeline.judging.plausibility import implausible
-from pipeline.judging.putting_right import put_right, put_right_by, put_right_since
+from pipeline.judging.putting_right import asked_since, put_right, put_right_by
 from pipeline.reading import Reader
-from pipeline.record import Fact, FlagKind, RosterHorse, Status, Transcript, Visit
+from pipeline.record import Fact, Flag, FlagKind, RosterHorse, Transcript, Visit
 from pipeline.vocabulary import Vocabulary, load_vocabulary
 from tests.bench.judging.fitting import Example
-from tests.bench.judging.gathering import HeardReading, PastReading, Seconds, views_of
+from tests.bench.judging.gathering import HeardReading, PastReading, Seconds, of_what_stands, views_of
 from tests.bench.judging.opining import Said, said_in
 from tests.bench.judging.outcomes import Places, Tally, add_memo, spoken
 from tests.bench.judging.overlooking import ReadSentence, sentences_of
@@ -32,9 +32,9 @@ def read(reader: Reader, gold: dict[str, Any], transcript: Transcript) -> list[V
     return reader.read(transcript, roster_of(gold), date.fromisoformat(gold["date"]))
 
 
-def read_twice(reader: Reader, gold: dict[str, Any], transcript: Transcript) -> list[Visit]:
+def read_twice(reader: Reader, gold: dict[str, Any], transcript: Transcript, flags: Sequence[Flag] = ()) -> list[Visit]:
     """The same as it goes to judging, once the second reader has put right what it is sure of."""
-    return put_right(read(reader, gold, transcript), transcript)
+    return put_right(read(reader, gold, transcript), transcript, flags)
 
 
 def roster_of(gold: dict[str, Any]) -> list[RosterHorse]:
@@ -105,7 +105,7 @@ def examples_of(
     """
     roster = roster_of(gold)
     visits = put_right_by(read, views_of(_facts(read), seconds))
-    views = views_of(_facts(visits), _of_what_stands(_facts(read), _facts(visits), seconds))
+    views = views_of(_facts(visits), of_what_stands(_facts(read), _facts(visits), seconds))
     judged = judge(visits, transcript, roster=roster)
     tally = Tally()
     add_memo(tally, gold, judged, _vocabulary(), transcript.text)
@@ -126,7 +126,7 @@ def examples_of(
                 other_horse_asked=others,
                 others_contradicted=len(against - {id(fact)}),
             )
-            own = put_right_since(fact) or doubts(fact, transcript)
+            own = asked_since(fact) or doubts(fact, transcript)
             asked = bool(own) or id(fact) in against or outcome.horse_asked
             numbers = encode(evidence.of(fact, before, known))
             found.append(Example(numbers, outcome.right, gold["id"], asked, named, grave=outcome.grave))
@@ -135,12 +135,3 @@ def examples_of(
 
 def _facts(visits: Sequence[Visit]) -> list[Fact]:
     return [fact for visit in visits for fact in visit.facts]
-
-
-def _of_what_stands(read: Sequence[Fact], stands: Sequence[Fact], seconds: Seconds) -> Seconds:
-    """The same chances with that of the status that stands in front."""
-    place = {Status.PLANNED: 1, Status.HISTORY: 2}
-    return [
-        kept if before.status is after.status else [kept[place[after.status]], *kept[1:]]
-        for before, after, kept in zip(read, stands, seconds, strict=True)
-    ]

@@ -2,15 +2,17 @@
 
 Reads corpora that neither reader knows, and tells how many of the facts that were read wrong are among those that it
 finds least likely (wrong in foot, value or status, not where only the horse is); of the shipped one a row goes to
-``results/second_reader.csv``. With ``--out FILE`` it is learnt anew first, from the
-open memos, from what readers and ears that did not know them made of them, from readers that lack rules (so many times
-as ``--lacking`` says), and from the readings of the project's own
+``results/second_reader.csv``.
+
+With ``--out FILE`` it is learnt anew first: from the open memos, from what readers and ears that did not know them made
+of them, from readers that lack rules (so many times as ``--lacking`` says), and from the readings of the project's own
 tests, if ``--cases`` has them (``tests/bench/second_reader/cases.py`` writes that file); memos whose id begins with one
 of ``--held`` are left out. Whoever wants to ship what was learnt writes it to ``pipeline/judging/second_reader.onnx``.
-``--left-out`` learns five more, each without a fifth of the open memos, and keeps beside the readings that judging is
-fitted on what the one makes of them that did not know the memo.
-Learning needs torch and onnx, which nothing else here does but the adapter's torch; each net takes some four minutes on
-a graphics card.
+``--left-out`` learns five more, each without a fifth of the memos and the cases like them, and keeps beside the
+readings that judging is fitted on what the one makes of them that did not know the memo.
+
+Learning needs torch and onnx, which nothing else here does but the adapter's torch. Each of these is learnt from three
+large nets first, one to two minutes each on a graphics card.
 """
 
 from __future__ import annotations
@@ -26,7 +28,6 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from pipeline.judging.second_reader import (
-    STATUSES,
     UNKNOWN,
     SecondReader,
     numbered,
@@ -38,7 +39,7 @@ from pipeline.record import Transcript
 from pipeline.vocabulary import load_vocabulary
 from tests.bench.history import add_rows, print_rows
 from tests.bench.judging.examples import read
-from tests.bench.judging.gathering import open_memos, renew_seconds
+from tests.bench.judging.gathering import open_memos, past_readings, renew_seconds
 from tests.bench.judging.opining import meaning, own_gold
 from tests.bench.second_reader.gathering import Lesson, lessons, once, words_of
 from tests.bench.second_reader.lacking import ROUNDS
@@ -51,6 +52,7 @@ _LARGE, _SMALL = (96, 128, 64), (32, 48, 32)  # vector, state and hidden
 _ROUNDS = (13, 18)
 _LARGE_ONES = 3  # what they make of a question together is what the small one learns from
 _FOLDS = 5
+_IN_A_ROW = 6  # words that a case shares with a memo that it may have been made from
 
 
 @dataclass(frozen=True)
@@ -61,9 +63,19 @@ class Taught:
     words: list[str]
     slots: list[str]
 
-    def without(self, memos: Collection[str]) -> Taught:
-        """The same without these memos."""
-        return replace(self, lessons=[one for one in self.lessons if one.name not in memos])
+    def without(self, left_out: Collection[str], memos: Collection[str]) -> Taught:
+        """The same without these memos, and without the cases that share words in a row with one of them.
+
+        ``memos`` are the names of all memos; every other lesson is a case.
+        """
+        theirs = {run for one in self.lessons if one.name in left_out for run in _runs(one)}
+        kept = (one for one in self.lessons if one.name not in left_out)
+        return replace(self, lessons=[one for one in kept if one.name in memos or theirs.isdisjoint(_runs(one))])
+
+
+def _runs(one: Lesson) -> set[tuple[str, ...]]:
+    words = [word for word in one.words if word[0].isalnum()]
+    return {tuple(words[first : first + _IN_A_ROW]) for first in range(len(words) - _IN_A_ROW + 1)}
 
 
 def to_learn_from(cases: Path | None, lacking: int, held: Sequence[str]) -> Taught:
@@ -105,12 +117,12 @@ def fold_of(memo: str) -> int:
 
 def left_out(from_: Taught, device: str) -> None:
     """Learn a net without each fifth of the open memos and keep what it makes of the readings of those."""
-    memos = open_memos()
+    memos = {*open_memos(), *(past.gold["id"] for past in past_readings())}
     with TemporaryDirectory() as folder:
         nets = []
         for fold in range(_FOLDS):
             out = Path(folder) / f"{fold}.onnx"
-            learnt(from_.without({memo for memo in memos if fold_of(memo) == fold}), device, out)
+            learnt(from_.without({memo for memo in memos if fold_of(memo) == fold}, memos), device, out)
             nets.append(SecondReader(out.read_bytes()))
     renew_seconds(lambda memo: nets[fold_of(memo)])
 
@@ -127,7 +139,7 @@ def row(net: SecondReader, unknown: Sequence[Path]) -> tuple[object, ...]:
         for visit in visits:
             own = own_gold(gold, visit)
             for fact in (fact for fact in visit.facts if id(fact) in views):
-                chance = views[id(fact)].statuses[STATUSES.index(fact.status)]
+                chance = views[id(fact)].of_status(fact.status)
                 chances.append((chance, meaning(fact, own, everything) != fact.status))
     chances.sort()
     caught = [sum(wrong for _, wrong in chances[: int(share * len(chances))]) for share in SHARES]

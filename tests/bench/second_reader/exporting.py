@@ -85,7 +85,7 @@ class Graph:
 
 
 def export(weights: Weights, told: Mapping[str, str], out: Path) -> None:
-    """Write the graph; ``weights`` by the names of ``net.Net``, ``told`` its words, slots and how it was learnt."""
+    """Write the graph; ``weights`` by the names of ``net.Net``, ``told`` its words and slots."""
     from onnx import TensorProto, checker, helper
 
     graph = Graph()

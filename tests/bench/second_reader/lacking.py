@@ -59,7 +59,7 @@ def readings(rounds: int = ROUNDS, processes: int = 2) -> Iterator[Lacking]:
     """Every reading once that is good enough to learn from."""
     seen: set[tuple[str, str, str]] = set()
     with Pool(processes, maxtasksperchild=1) as pool:  # a process each, since what was changed is kept nowhere
-        for part, found in pool.imap_unordered(_read, _parts(rounds)):
+        for part, found in pool.imap(_read, _parts(rounds)):
             for place, told in found:
                 gold, transcript = _memos(part.heard)[place]
                 key = (gold["id"], transcript.text, "".join(told))
@@ -95,8 +95,10 @@ def _read(part: Part) -> tuple[Part, list[tuple[int, list[str]]]]:
         visits: Sequence[Visit] = []
         with suppress(Exception):  # a rule that relies on one that is lacking may fail in any way
             signal.alarm(_LONGEST_S)
-            visits = read(reader, gold, transcript)
-        signal.alarm(0)
+            try:
+                visits = read(reader, gold, transcript)
+            finally:
+                signal.alarm(0)
         if visits and score([(gold, visits)]).f1 >= _LEAST:
             found.append((place, [visit.model_dump_json(exclude={"flags", "notes"}) for visit in visits]))
     return part, found

@@ -1,4 +1,4 @@
-"""How the second reader is learnt: a large net from what was meant, then a small one from that and from the large one.
+"""How the second reader is learnt: large nets from what was meant, then a small one from that and from the large ones.
 
 Knowledge distillation (Hinton, Vinyals and Dean 2015, "Distilling the Knowledge in a Neural Network", arXiv
 1503.02531).
@@ -24,7 +24,7 @@ from tests.bench.second_reader.net import Net
 
 _TOKENS, _MOST = 7000, 128  # of one batch
 _UNHEARD = 0.08  # of the words are taken for unknown, so that none is leaned on alone
-_HARD = 0.4  # how much what was meant counts beside what the large net makes of it
+_HARD = 0.4  # how much what was meant counts beside what the large nets make of it
 _ROUNDED_FROM = 0.45  # of the course
 
 
@@ -39,7 +39,7 @@ class Item:
 
 @dataclass(frozen=True)
 class Soft:
-    """What the large net makes of an item's questions."""
+    """What the large nets make of an item's questions, or one of them."""
 
     status: Tensor
     feet: Tensor
