@@ -17,10 +17,10 @@ from pipeline.judging.opinion import Opinion
 from pipeline.judging.plausibility import implausible
 from pipeline.judging.putting_right import asked_since, put_right, put_right_by
 from pipeline.reading import Reader
-from pipeline.record import Fact, Flag, FlagKind, RosterHorse, Transcript, Visit
+from pipeline.record import Flag, FlagKind, RosterHorse, Transcript, Visit
 from pipeline.vocabulary import Vocabulary, load_vocabulary
 from tests.bench.judging.fitting import Example
-from tests.bench.judging.gathering import HeardReading, PastReading, Seconds, of_what_stands, views_of
+from tests.bench.judging.gathering import HeardReading, PastReading, Seconds, facts_of, of_what_stands, views_of
 from tests.bench.judging.opining import Said, said_in
 from tests.bench.judging.outcomes import Places, Tally, add_memo, spoken
 from tests.bench.judging.overlooking import ReadSentence, sentences_of
@@ -104,8 +104,10 @@ def examples_of(
     A fact whose horse is asked about anyway counts as asked.
     """
     roster = roster_of(gold)
-    visits = put_right_by(read, views_of(_facts(read), seconds))
-    views = views_of(_facts(visits), of_what_stands(_facts(read), _facts(visits), seconds))
+    as_read = facts_of(read)
+    visits = put_right_by(read, views_of(as_read, seconds))
+    stands = facts_of(visits)
+    views = views_of(stands, of_what_stands(as_read, stands, seconds))
     judged = judge(visits, transcript, roster=roster)
     tally = Tally()
     add_memo(tally, gold, judged, _vocabulary(), transcript.text)
@@ -131,7 +133,3 @@ def examples_of(
             numbers = encode(evidence.of(fact, before, known))
             found.append(Example(numbers, outcome.right, gold["id"], asked, named, grave=outcome.grave))
     return found
-
-
-def _facts(visits: Sequence[Visit]) -> list[Fact]:
-    return [fact for visit in visits for fact in visit.facts]

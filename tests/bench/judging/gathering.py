@@ -37,6 +37,11 @@ NO_SECONDS = (
 )
 
 
+def facts_of(visits: Iterable[Visit]) -> list[Fact]:
+    """The facts of all visits, in order."""
+    return [fact for visit in visits for fact in visit.facts]
+
+
 def seconds_of(facts: Iterable[Fact], views: Mapping[int, View]) -> list[list[int]]:
     """What is kept of the views of these facts, by the fact's id."""
     return [_second(fact, views[id(fact)]) if id(fact) in views else [] for fact in facts]
@@ -49,7 +54,7 @@ def _second(fact: Fact, view: View) -> list[int]:
 
 def seconds_by_shipped(visits: Iterable[Visit], text: str) -> list[list[int]]:
     """The same by the second reader that is shipped, of a memo that it does not know."""
-    facts = [fact for visit in visits for fact in visit.facts]
+    facts = facts_of(visits)
     return seconds_of(facts, second_reader().views(Surroundings(text), facts))
 
 
@@ -95,7 +100,7 @@ class HeardReading:
 
 def all_have_seconds(readings: Iterable[PastReading | HeardReading]) -> bool:
     """Whether it is known of every fact what a second reader makes of it that did not know the memo."""
-    return all(len(one.second) == sum(len(visit.facts) for visit in one.visits) for one in readings)
+    return all(len(one.second) == len(facts_of(one.visits)) for one in readings)
 
 
 def open_memos() -> dict[str, dict[str, Any]]:
@@ -194,8 +199,7 @@ def renew_seconds(reader_of: Callable[[str], SecondReader]) -> None:
         with gzip.open(path, "rt", encoding="utf-8") as kept:
             for told in map(json.loads, kept):
                 text = _transcript(told["words"]).text if "words" in told else _gold_of(told, memos)["text"]
-                visits = [Visit.model_validate(visit) for visit in told["visits"]]
-                facts = [fact for visit in visits for fact in visit.facts]
+                facts = facts_of(Visit.model_validate(visit) for visit in told["visits"])
                 views = reader_of(told["id"]).views(Surroundings(text), facts)
                 lines.append(json.dumps({**told, "second": seconds_of(facts, views)}, ensure_ascii=False))
         _write(path, lines)

@@ -27,12 +27,7 @@ from importlib.util import find_spec
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
-from pipeline.judging.second_reader import (
-    UNKNOWN,
-    SecondReader,
-    numbered,
-    second_reader,
-)
+from pipeline.judging.second_reader import UNKNOWN, SecondReader, numbered, second_reader
 from pipeline.judging.surroundings import Surroundings
 from pipeline.reading import Reader
 from pipeline.record import Transcript

@@ -94,15 +94,7 @@ def lesson(gold: dict[str, Any], visits: Sequence[Visit], text: str) -> Lesson:
         for fact in visit.facts:
             first, last = around.place(fact.span)
             how = meaning(fact, own, everything)
-            told.append(
-                Told(
-                    first,
-                    max(last, first + 1),
-                    fact.slot,
-                    OF_FEET.index(fact.foot),
-                    MEANINGS.index(how),
-                )
-            )
+            told.append(Told(first, max(last, first + 1), fact.slot, OF_FEET.index(fact.foot), MEANINGS.index(how)))
             key = (first, max(last, first + 1), fact.slot, str(fact.value))
             statements.setdefault(key, []).append((fact, how != NOT_SO, _feet_of(fact, own)))
     feet = tuple(Feet(*key[:3], _meant_feet(same)) for key, same in statements.items() if key[2] not in HORSE_SLOTS)
